@@ -1,0 +1,164 @@
+#include "app/canvas/ink_painter.h"
+
+#include <QBrush>
+#include <QLinearGradient>
+#include <QPainter>
+#include <QRadialGradient>
+#include <cmath>
+
+namespace fb {
+
+namespace ink_detail {
+
+inline constexpr double kContourLength = 4.0;  // cm: a pen stroke this long bounds a form
+
+QPointF at(Point p)
+{
+    return {p.x, p.y};
+}
+
+void addRing(QPainterPath& path, const Ring& ring)
+{
+    if (ring.points.empty()) return;
+    path.moveTo(at(ring.points[0]));
+    for (std::size_t i = 3; i < ring.points.size(); i += 3)
+        path.cubicTo(at(ring.points[i - 2]), at(ring.points[i - 1]), at(ring.points[i]));
+    if (ring.closed) path.closeSubpath();
+}
+
+struct Measure {
+    double area = 0.0;
+    double perimeter = 0.0;
+};
+
+// By the polygon of the knots: near enough to tell a fine line from a stout one.
+Measure measured(const std::vector<Ring>& rings)
+{
+    Measure sum;
+    for (const Ring& ring : rings) {
+        for (std::size_t i = 0; i + 3 < ring.points.size(); i += 3) {
+            sum.area += cross(ring.points[i], ring.points[i + 3]) / 2.0;
+            sum.perimeter += distance(ring.points[i], ring.points[i + 3]);
+        }
+    }
+    sum.area = std::abs(sum.area);
+    return sum;
+}
+
+QBrush washOf(const Gradient& gradient, const std::vector<QColor>& tones)
+{
+    QLinearGradient linear(at(gradient.from), at(gradient.to));
+    QRadialGradient radial(at(gradient.from), distance(gradient.from, gradient.to));
+    QGradient& made = gradient.radial ? static_cast<QGradient&>(radial) : static_cast<QGradient&>(linear);
+    for (const GradientStop& stop : gradient.stops) {
+        QColor colour = tones[static_cast<std::size_t>(stop.tone)];
+        colour.setAlphaF(static_cast<float>(stop.opacity));
+        made.setColorAt(stop.offset, colour);
+    }
+    return QBrush(made);
+}
+
+bool isShown(const ReadyInk::Shape& shape, const InkManner& manner)
+{
+    const bool skin = manner.layers.contains(Layer::Skin);
+    switch (shape.layer) {
+    case Layer::Bone:
+    case Layer::Vessel:
+    case Layer::Nerve:
+    case Layer::Muscle: return !skin && manner.layers.contains(shape.layer);
+    case Layer::Surface: return skin;
+    case Layer::Skin:
+    case Layer::Cloth: return manner.layers.contains(shape.layer);
+    }
+    return false;
+}
+
+// Everything one run over the shapes needs.
+struct Run {
+    const ReadyInk& ink;
+    const std::vector<QColor>& tones;
+    const InkManner& manner;
+    double scale = 1.0;  // device pixels per cm
+    QRectF visible;      // cm; empty: everything
+
+    [[nodiscard]] bool skips(const ReadyInk::Shape& shape) const
+    {
+        if (!visible.isEmpty() && !visible.intersects(shape.bounds)) return true;
+        return shape.width > 0.0 && !shape.contour && shape.width * scale < manner.leastHatchPx;
+    }
+
+    [[nodiscard]] QBrush brushOf(const ReadyInk::Shape& shape) const
+    {
+        if (shape.gradient >= 0) return washOf(ink.gradients()[static_cast<std::size_t>(shape.gradient)], tones);
+        return QBrush(tones[static_cast<std::size_t>(shape.tone)]);
+    }
+};
+
+bool paintShown(QPainter& painter, const Run& run, const std::atomic_bool& cancelled)
+{
+    for (const ReadyInk::Shape& shape : run.ink.shapes()) {
+        if (cancelled.load(std::memory_order_relaxed)) return false;
+        if (!isShown(shape, run.manner) || run.skips(shape)) continue;
+        painter.setOpacity(shape.opacity);
+        painter.fillPath(shape.path, run.brushOf(shape));
+    }
+    painter.setOpacity(1.0);
+    return true;
+}
+
+void paintGhost(QPainter& painter, const Run& run)
+{
+    if (!run.manner.ghost.isValid() || run.manner.layers.contains(Layer::Skin)) return;
+    for (const ReadyInk::Shape& shape : run.ink.shapes())
+        if (shape.layer == Layer::Skin && shape.contour && !run.skips(shape))
+            painter.fillPath(shape.path, run.manner.ghost);
+}
+
+}  // namespace ink_detail
+
+ReadyInk::ReadyInk(const Picture& picture) : m_gradients(picture.ink.gradients)
+{
+    m_shapes.reserve(picture.ink.shapes.size());
+    for (const MovedShape& moved : picture.ink.shapes) {
+        Shape shape;
+        shape.path.setFillRule(Qt::WindingFill);
+        for (const Ring& ring : moved.rings) ink_detail::addRing(shape.path, ring);
+        shape.bounds = shape.path.controlPointRect();
+        shape.layer = picture.plate->structures[static_cast<std::size_t>(moved.structure)].layer;
+        shape.tone = moved.tone;
+        shape.gradient = moved.gradient;
+        shape.opacity = moved.opacity;
+        if (moved.penStroke) {
+            const ink_detail::Measure m = ink_detail::measured(moved.rings);
+            // A stroke that tapers to both ends is half again as wide in its middle as on average.
+            shape.width = m.perimeter > 0.0 ? 3.0 * m.area / m.perimeter : 0.0;
+            shape.contour = m.perimeter / 2.0 >= ink_detail::kContourLength;
+        }
+        m_shapes.push_back(std::move(shape));
+    }
+}
+
+bool paintInk(QPainter& painter, const ReadyInk& ink, const std::vector<QColor>& tones, const InkManner& manner,
+              const std::atomic_bool& cancelled)
+{
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setTransform(manner.cmToDevice, true);
+    const QTransform whole = painter.combinedTransform();
+    ink_detail::Run run{ink, tones, manner, std::sqrt(std::abs(whole.determinant())), {}};
+    if (painter.hasClipping()) run.visible = painter.clipBoundingRect();
+    const bool done = ink_detail::paintShown(painter, run, cancelled);
+    if (done) ink_detail::paintGhost(painter, run);
+    painter.restore();
+    return done;
+}
+
+bool paintInk(QPainter& painter, const Picture& picture, const std::vector<QColor>& tones,
+              const QTransform& cmToDevice, const QSet<Layer>& layers, double leastHatchPx,
+              const std::atomic_bool& cancelled)
+{
+    return paintInk(painter, ReadyInk(picture), tones, InkManner{cmToDevice, layers, leastHatchPx, QColor()}, cancelled);
+}
+
+}  // namespace fb

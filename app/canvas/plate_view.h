@@ -1,0 +1,63 @@
+// The plate on its paper: paints this patient's drawing, the scene over it and the learner's
+// mark; pans, zooms, peels; marks by mouse, touch or keyboard crosshair. Knows no anatomy.
+//
+// Keys: arrows move the crosshair 5 mm, with Shift 1 mm; Enter places the mark, Enter again
+// asks for the grade; Backspace or Delete withdraws it; + and - zoom, 0 shows the whole
+// plate; Ctrl with arrows pans. Mouse: click marks (or drags a mark that is there), wheel
+// zooms at the pointer, middle or right button or Space with left drags the paper. Touch: one
+// finger shows a loupe above the finger and marks where it lifts, two fingers pan and zoom.
+//
+// The drawing is painted by a cancellable worker; the UI thread only blits. A screen reader is
+// told only of what is painted: accessible children are the crosshair, the mark and the
+// labelled scene shapes.
+#pragma once
+
+#include <QPointF>
+#include <QSet>
+#include <QWidget>
+#include <memory>
+#include <optional>
+
+#include "app/canvas/ink_painter.h"
+#include "app/look/palette.h"
+#include "app/scene/scene.h"
+#include "core/basics/enums.h"
+
+namespace fb {
+
+class PlateView : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit PlateView(QWidget* parent = nullptr);
+    ~PlateView() override;
+
+    void setPicture(std::shared_ptr<const Picture> picture);  // starts the worker; keeps zoom on the same plate and body
+    void setScene(const Scene& scene);
+    void setMark(std::optional<QPointF> cm);
+    void setLayers(const QSet<Layer>& layers);  // which are shown; default all
+    void setMarkable(bool markable);            // false: read-only, no crosshair
+    void setScheme(const Scheme& scheme);       // look of paper, ink and scene; repaints
+
+    [[nodiscard]] QPointF toCm(QPointF widget) const;
+    [[nodiscard]] QPointF toWidget(QPointF cm) const;
+    [[nodiscard]] double pixelsPerCm() const;
+    [[nodiscard]] QPointF crosshair() const;  // cm
+    [[nodiscard]] bool isSharp() const;       // the drawing shown is the finished one of this size
+
+public Q_SLOTS:
+    void showWhole();
+    void zoomBy(double factor);
+
+Q_SIGNALS:
+    void marked(QPointF cm);       // a place was chosen; whoever listens decides and calls setMark
+    void withdrawAsked();
+    void gradeAsked();
+    void sharpened();              // the worker's finished drawing is on screen
+
+private:
+    class Private;
+    std::unique_ptr<Private> d;
+};
+
+}  // namespace fb

@@ -1,0 +1,123 @@
+// The answers of documents.h for a reader's eye: a short column of facts, one to a line.
+#include <QCoreApplication>
+#include <QLocale>
+#include <QStringList>
+
+#include "app/cli/documents.h"
+#include "app/words/grade_words.h"
+#include "app/words/site_words.h"
+
+namespace fb {
+
+namespace documents_text_detail {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(fb::CommandLineText)
+};
+
+// One line of the column: what it is, then the fact.
+QString line(const QString& name, const QString& fact)
+{
+    constexpr int kNameWidth = 14;
+    return name.leftJustified(kNameWidth) + fact + QLatin1Char('\n');
+}
+
+QString oneDecimal(double value)
+{
+    const QString text = QLocale().toString(value, 'f', 1);
+    return text == QLocale().toString(-0.0, 'f', 1) ? QLocale().toString(0.0, 'f', 1) : text;
+}
+
+QString plain(double value) { return QLocale().toString(value, 'g', 6); }
+
+//: %1 and %2 are the coordinates of a point on the drawing.
+QString pointText(Point p) { return Words::tr("x %1 cm, y %2 cm").arg(oneDecimal(p.x), oneDecimal(p.y)); }
+
+QString wordText(std::string_view word)
+{
+    return QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
+}
+
+QString bodyText(const Patient& patient)
+{
+    //: sex, age, stature, weight
+    return Words::tr("%1, %2 years, %3 cm, %4 kg")
+        .arg(sexName(patient.sex()), plain(patient.ageYears()), plain(patient.stature().value()),
+             plain(patient.weight().value()));
+}
+
+QString hazardsText(const Target& target, bool near)
+{
+    QStringList names;
+    for (const Hazard& hazard : target.hazards) {
+        if ((hazard.kind == HazardKind::Near) == near)
+            names += hazardName(hazard.code);
+    }
+    return names.isEmpty() ? Words::tr("none") : names.join(QStringLiteral("; "));
+}
+
+QString located(const Query& query, const Target& target)
+{
+    const Bounds region = target.region.bounds();
+    return patientText(query.patient) +
+           line(Words::tr("Convention"), Words::tr("%1 (%2)").arg(conventionName(query.convention),
+                                                                  wordText(wordOf(query.convention)))) +
+           line(Words::tr("Arm"),
+                Words::tr("%1 cm from acromion to radiale, armpit level %2 cm below the acromion")
+                    .arg(oneDecimal(target.armLength.value()), oneDecimal(target.axillaDepth.value()))) +
+           line(Words::tr("Region"), Words::tr("x %1 to %2 cm, y %3 to %4 cm")
+                                         .arg(oneDecimal(region.low.x), oneDecimal(region.high.x),
+                                              oneDecimal(region.high.y), oneDecimal(region.low.y))) +
+           line(Words::tr("Ideal point"), pointText(target.ideal));
+}
+
+QString frameLine()
+{
+    return line(Words::tr("Measured"),
+                Words::tr("on the drawing, from the acromion's lateral edge, x to the viewer's right, y up"));
+}
+
+}  // namespace documents_text_detail
+
+using namespace documents_text_detail;
+
+QString cautionText() { return Words::tr("Training aid. Local policy and licensed practice decide."); }
+
+QString patientText(const Patient& patient) { return line(Words::tr("Patient"), bodyText(patient)); }
+
+QString titleText(const Query& query)
+{
+    switch (query.site) {
+    case Site::Deltoid:
+        return query.patient.side() == Side::Left ? Words::tr("Deltoid site, left arm")
+                                                  : Words::tr("Deltoid site, right arm");
+    }
+    return {};
+}
+
+QString asideText(const Query& query)
+{
+    //: %1 is the patient in a few words, %2 the name of the convention.
+    return Words::tr("%1; %2").arg(bodyText(query.patient), conventionName(query.convention));
+}
+
+QString locateText(const Query& query, const Target& target)
+{
+    return line(Words::tr("Request"), requestText(query.site, query.patient.side())) +
+           located(query, target) + line(Words::tr("Never enter"), hazardsText(target, false)) +
+           line(Words::tr("Keep in mind"), hazardsText(target, true)) + frameLine() + cautionText() +
+           QLatin1Char('\n');
+}
+
+QString gradeText(const Query& query, const Target& target, Point mark, const Grade& grade)
+{
+    return line(Words::tr("Request"), requestText(query.site, query.patient.side())) +
+           located(query, target) + line(Words::tr("Mark"), pointText(mark)) +
+           line(Words::tr("Verdict"), verdictName(grade.verdict)) +
+           line(Words::tr("Reason"), reasonSentence(grade)) +
+           line(Words::tr("Off ideal"), offsetsText(grade)) +
+           line(Words::tr("Border"), borderText(grade.distanceToBorder)) + frameLine() + cautionText() +
+           QLatin1Char('\n');
+}
+
+}  // namespace fb

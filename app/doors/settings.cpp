@@ -1,0 +1,80 @@
+#include "app/doors/settings.h"
+
+#include <QSettings>
+#include <algorithm>
+#include <array>
+#include <memory>
+
+namespace fb {
+
+namespace settings_detail {
+
+constexpr std::array kTextPercents{100, 125, 150, 200};
+
+std::unique_ptr<QSettings> opened(const QString& file)
+{
+    if (file.isEmpty())
+        return std::make_unique<QSettings>(QStringLiteral("fingerbreadth"), QStringLiteral("fingerbreadth"));
+    return std::make_unique<QSettings>(file, QSettings::IniFormat);
+}
+
+// An enumerator that was written as its number; anything else is the fallback.
+template <class Enum>
+Enum enumFrom(const QVariant& stored, int count, Enum fallback)
+{
+    bool isNumber = false;
+    const int value = stored.toInt(&isNumber);
+    return isNumber && value >= 0 && value < count ? static_cast<Enum>(value) : fallback;
+}
+
+int textPercentFrom(const QVariant& stored)
+{
+    const int value = stored.toInt();
+    return std::ranges::find(kTextPercents, value) != kTextPercents.end() ? value : 0;
+}
+
+QString textOf(Convention convention)
+{
+    const std::string_view word = wordOf(convention);
+    return QString::fromLatin1(word.data(), static_cast<qsizetype>(word.size()));
+}
+
+}  // namespace settings_detail
+
+Preferences StoredSettings::load() const
+{
+    using namespace settings_detail;
+    constexpr int kPalettes = static_cast<int>(PaletteKind::Projector) + 1;
+    const auto stored = opened(m_file);
+    const Preferences fallback;
+    Preferences read;
+    read.palette = enumFrom(stored->value(QStringLiteral("look/palette")), kPalettes, fallback.palette);
+    read.textPercent = textPercentFrom(stored->value(QStringLiteral("look/text_percent")));
+    read.language = stored->value(QStringLiteral("look/language")).toString();
+    read.policyFile = stored->value(QStringLiteral("policy/file")).toString();
+    PracticeSetup setup;
+    setup.length = stored->value(QStringLiteral("practice/length"), fallback.runLength).toInt();
+    read.runLength = checkedSetup(setup) ? setup.length : fallback.runLength;
+    read.help = enumFrom(stored->value(QStringLiteral("practice/help")), kHelpLevelCount, fallback.help);
+    read.asksSide = stored->value(QStringLiteral("practice/asks_side"), fallback.asksSide).toBool();
+    read.convention =
+        conventionFrom(stored->value(QStringLiteral("practice/convention")).toString().toStdString());
+    return read;
+}
+
+void StoredSettings::save(const Preferences& preferences)
+{
+    using namespace settings_detail;
+    const auto stored = opened(m_file);
+    stored->setValue(QStringLiteral("look/palette"), static_cast<int>(preferences.palette));
+    stored->setValue(QStringLiteral("look/text_percent"), preferences.textPercent);
+    stored->setValue(QStringLiteral("look/language"), preferences.language);
+    stored->setValue(QStringLiteral("policy/file"), preferences.policyFile);
+    stored->setValue(QStringLiteral("practice/length"), preferences.runLength);
+    stored->setValue(QStringLiteral("practice/help"), static_cast<int>(preferences.help));
+    stored->setValue(QStringLiteral("practice/asks_side"), preferences.asksSide);
+    stored->setValue(QStringLiteral("practice/convention"),
+                     preferences.convention ? textOf(*preferences.convention) : QString());
+}
+
+}  // namespace fb

@@ -1,0 +1,86 @@
+#include "app/practice/parts.h"
+
+#include <QFrame>
+#include <QLabel>
+#include <QPushButton>
+#include <QToolButton>
+#include <QVariant>
+
+#include "app/look/type.h"
+
+namespace fb::parts {
+
+namespace detail {
+
+QString shownWords(QString words)
+{
+    return words.replace(QLatin1Char('&'), QLatin1String("&&"));
+}
+
+}  // namespace detail
+
+QLabel* text(QWidget* parent, const char* name, const char* look)
+{
+    auto* label = new QLabel(parent);
+    label->setObjectName(QLatin1String(name));
+    if (*look)
+        label->setProperty("look", QLatin1String(look));
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    return label;
+}
+
+QFrame* rule(QWidget* parent)
+{
+    auto* line = new QFrame(parent);
+    line->setProperty("look", QLatin1String("rule"));
+    line->setFixedHeight(1);
+    return line;
+}
+
+QPushButton* mainButton(QWidget* parent, const char* name)
+{
+    QPushButton* made = button(parent, name);
+    made->setProperty("look", QLatin1String("main"));
+    return made;
+}
+
+QPushButton* button(QWidget* parent, const char* name)
+{
+    auto* made = new QPushButton(parent);
+    made->setObjectName(QLatin1String(name));
+    // Enter presses the button that has the focus, in a window as in a dialog.
+    made->setAutoDefault(true);
+    return made;
+}
+
+QToolButton* toggle(QWidget* parent, const char* name)
+{
+    auto* made = new QToolButton(parent);
+    made->setObjectName(QLatin1String(name));
+    made->setProperty("look", QLatin1String("layer"));
+    made->setCheckable(true);
+    made->setFocusPolicy(Qt::StrongFocus);
+    made->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    return made;
+}
+
+void say(QPushButton* button, const QString& words)
+{
+    button->setText(detail::shownWords(words));
+    button->setAccessibleName(words);
+}
+
+void say(QToolButton* button, const QString& words)
+{
+    button->setText(detail::shownWords(words));
+    button->setAccessibleName(words);
+    button->setToolTip(words);
+}
+
+int scaled(const QWidget* widget, int pixels)
+{
+    return qRound(pixels * textScaleOf(widget->font()));
+}
+
+}  // namespace fb::parts

@@ -1,0 +1,31 @@
+// Small parts every practice page is made of, so that they all sit and read alike.
+#pragma once
+
+#include <QString>
+
+class QBoxLayout;
+class QFrame;
+class QLabel;
+class QLayoutItem;
+class QPushButton;
+class QToolButton;
+class QWidget;
+
+namespace fb::parts {
+
+// A label in the look's role (see look/style.h; empty: running text) that wraps its words.
+[[nodiscard]] QLabel* text(QWidget* parent, const char* name, const char* look = "");
+[[nodiscard]] QFrame* rule(QWidget* parent);
+[[nodiscard]] QPushButton* mainButton(QWidget* parent, const char* name);
+[[nodiscard]] QPushButton* button(QWidget* parent, const char* name);
+// A button that stays down, with an icon beside its word.
+[[nodiscard]] QToolButton* toggle(QWidget* parent, const char* name);
+
+// Text and accessible name at once; an ampersand in a word stays an ampersand.
+void say(QPushButton* button, const QString& words);
+void say(QToolButton* button, const QString& words);
+
+// A length of the design at the text size the widget is set in.
+[[nodiscard]] int scaled(const QWidget* widget, int pixels);
+
+}  // namespace fb::parts

@@ -1,0 +1,165 @@
+#include "app/practice/practice_page.h"
+
+#include <QEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QStackedLayout>
+#include <QToolButton>
+
+#include "app/canvas/side_picker.h"
+#include "app/look/style.h"
+#include "app/practice/grade_panel.h"
+#include "app/practice/notice.h"
+#include "app/practice/parts.h"
+#include "app/practice/plate_bar.h"
+#include "app/practice/request_panel.h"
+#include "app/practice/run_dialog.h"
+#include "app/practice/summary_page.h"
+#include "app/practice/why_panel.h"
+
+namespace fb {
+
+PracticePage::PracticePage(PracticePresenter& presenter, QWidget* parent)
+    : QWidget(parent), m_presenter(presenter), m_practising(new QWidget(this)), m_plate(new PlateView(m_practising)),
+      m_bar(new PlateBar(m_practising)), m_request(new RequestPanel), m_hint(parts::text(m_practising, "hint")),
+      m_grade(new GradePanel(m_practising)), m_whyButton(parts::toggle(m_practising, "why")),
+      m_notice(new Notice(m_practising)), m_gradeButton(parts::mainButton(m_practising, "grade")),
+      m_withdrawButton(parts::button(m_practising, "withdraw")), m_nextButton(parts::mainButton(m_practising, "next"))
+{
+    m_plate->setObjectName(QStringLiteral("plate"));
+    layOut();
+    connectAll();
+    say();
+    showState();
+}
+
+void PracticePage::layOut()
+{
+    m_pages = new QStackedLayout(this);
+    auto* row = new QHBoxLayout(m_practising);
+    row->setContentsMargins(space::kMargin, space::kApart, space::kMargin, space::kApart);
+    row->setSpacing(space::kMargin);
+    row->addWidget(stage(), 1);
+    row->addWidget(column());
+    m_pages->addWidget(m_practising);
+}
+
+QWidget* PracticePage::stage()
+{
+    auto* whole = new QWidget(m_practising);
+    auto* rows = new QVBoxLayout(whole);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(space::kNear);
+    m_plates = new QWidget(whole);
+    auto* beside = new QHBoxLayout(m_plates);
+    beside->setContentsMargins(0, 0, 0, 0);
+    beside->setSpacing(space::kApart);
+    constexpr int kShare = 3;
+    beside->addWidget(m_plate, kShare);
+    m_stage = new QStackedLayout;
+    m_stage->addWidget(m_plates);
+    rows->addLayout(m_stage, 1);
+    rows->addWidget(m_bar);
+    return whole;
+}
+
+QWidget* PracticePage::column()
+{
+    m_column = new QWidget(m_practising);
+    auto* rows = new QVBoxLayout(m_column);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(space::kApart);
+
+    auto* content = new QWidget;
+    m_words = new QVBoxLayout(content);
+    m_words->setContentsMargins(0, 0, 0, 0);
+    m_words->setSpacing(space::kApart);
+    m_words->addWidget(m_request);
+    m_words->addWidget(parts::rule(content));
+    m_words->addWidget(m_hint);
+    m_words->addWidget(m_grade);
+    m_words->addWidget(m_whyButton, 0, Qt::AlignLeading);
+    m_words->addStretch(1);
+    auto* scroll = new QScrollArea(m_column);
+    scroll->setObjectName(QStringLiteral("columnScroll"));
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(content);
+    rows->addWidget(scroll, 1);
+
+    rows->addWidget(m_notice);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(space::kNear);
+    buttons->addWidget(m_gradeButton, 1);
+    buttons->addWidget(m_withdrawButton, 1);
+    buttons->addWidget(m_nextButton, 1);
+    rows->addLayout(buttons);
+    return m_column;
+}
+
+void PracticePage::connectAll()
+{
+    PracticePresenter* to = &m_presenter;
+    connect(to, &PracticePresenter::changed, this, &PracticePage::showState);
+    connect(m_plate, &PlateView::marked, to, &PracticePresenter::placeMark);
+    connect(m_plate, &PlateView::withdrawAsked, to, &PracticePresenter::withdrawMark);
+    connect(m_plate, &PlateView::gradeAsked, to, &PracticePresenter::grade);
+    connect(m_gradeButton, &QPushButton::clicked, to, &PracticePresenter::grade);
+    connect(m_withdrawButton, &QPushButton::clicked, to, &PracticePresenter::withdrawMark);
+    connect(m_nextButton, &QPushButton::clicked, to, &PracticePresenter::next);
+    connect(m_notice, &Notice::dismissed, to, &PracticePresenter::dismissNotice);
+    connect(m_bar, &PlateBar::peelToggled, to, &PracticePresenter::setPeelShown);
+    connect(m_bar, &PlateBar::companionToggled, to, &PracticePresenter::setCompanionShown);
+    connect(m_bar, &PlateBar::zoomAsked, m_plate, &PlateView::zoomBy);
+    connect(m_bar, &PlateBar::wholeAsked, m_plate, &PlateView::showWhole);
+    connect(m_whyButton, &QToolButton::toggled, this, [this] { showState(); });
+}
+
+void PracticePage::say()
+{
+    m_plate->setAccessibleName(tr("Plate: mark the place here"));
+    parts::say(m_gradeButton, tr("Grade"));
+    parts::say(m_withdrawButton, tr("Withdraw mark"));
+    //: Opens the convention's rule and its source.
+    parts::say(m_whyButton, tr("Why"));
+    m_whyButton->setToolButtonStyle(Qt::ToolButtonTextOnly);
+}
+
+void PracticePage::askNewRun()
+{
+    auto* dialog = new RunDialog(m_presenter, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+}
+
+void PracticePage::setScheme(const Scheme& scheme)
+{
+    m_scheme = scheme;
+    m_plate->setScheme(scheme);
+    m_bar->setScheme(scheme);
+    m_grade->setScheme(scheme);
+    m_notice->setScheme(scheme);
+    if (m_companion)
+        m_companion->setScheme(scheme);
+    if (m_sidePicker)
+        m_sidePicker->setScheme(scheme);
+    if (m_summary)
+        m_summary->setScheme(scheme);
+}
+
+void PracticePage::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange) {
+        say();
+        m_presenter.retranslate();
+    } else if (event->type() == QEvent::FontChange && m_column) {
+        setScheme(m_scheme);
+        showState();
+    }
+}
+
+}  // namespace fb

@@ -1,0 +1,81 @@
+// The area of practice: the plate on its paper, a column of words beside it, the slim row of
+// layers and zoom below, the summary at the end of a run. Shows the presenter's state and
+// forwards what the learner does; everything can be done by keyboard alone.
+#pragma once
+
+#include <QWidget>
+
+#include "app/practice/practice_presenter.h"
+
+class QLabel;
+class QPushButton;
+class QStackedLayout;
+class QToolButton;
+class QVBoxLayout;
+
+namespace fb {
+
+class GradePanel;
+class Notice;
+class PlateBar;
+class RequestPanel;
+class SidePicker;
+class SummaryPage;
+class WhyPanel;
+
+class PracticePage : public QWidget {
+    Q_OBJECT
+
+public:
+    // The presenter outlives the page.
+    explicit PracticePage(PracticePresenter& presenter, QWidget* parent = nullptr);
+
+    void setScheme(const Scheme& scheme);
+    void askNewRun();  // opens the dialog of a run's setup
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void layOut();
+    QWidget* stage();
+    QWidget* column();
+    void connectAll();
+    void say();
+    void showState();
+    void showPlates(const PracticeState& state);
+    void showColumn(const PracticeState& state);
+    void showSummary(const PracticeState& state);
+    void focusFor(Phase phase);
+    void makeSidePicker();
+    void makeCompanion();
+    [[nodiscard]] QString hintText(const PracticeState& state) const;
+
+    PracticePresenter& m_presenter;
+    Scheme m_scheme;
+    std::optional<Phase> m_shownPhase;
+    int m_shownRequest = -1;
+
+    QStackedLayout* m_pages = nullptr;   // practising, summary
+    QWidget* m_practising;
+    QStackedLayout* m_stage = nullptr;   // plates, side question
+    PlateView* m_plate;
+    PlateView* m_companion = nullptr;    // made when first asked for, like the next two
+    SidePicker* m_sidePicker = nullptr;
+    SummaryPage* m_summary = nullptr;
+    WhyPanel* m_why = nullptr;
+    QWidget* m_plates = nullptr;
+    PlateBar* m_bar;
+    QWidget* m_column = nullptr;
+    QVBoxLayout* m_words = nullptr;
+    RequestPanel* m_request;
+    QLabel* m_hint;
+    GradePanel* m_grade;
+    QToolButton* m_whyButton;
+    Notice* m_notice;
+    QPushButton* m_gradeButton;
+    QPushButton* m_withdrawButton;
+    QPushButton* m_nextButton;
+};
+
+}  // namespace fb

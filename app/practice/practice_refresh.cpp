@@ -1,0 +1,152 @@
+// From the practice to the state, and the worker that makes the pictures: see
+// practice_presenter.h.
+#include <utility>
+
+#include "app/practice/practice_presenter.h"
+#include "app/scene/target_scene.h"
+
+namespace fb {
+
+namespace practice_refresh_detail {
+
+QPointF toPointF(Point at)
+{
+    return {at.x, at.y};
+}
+
+std::vector<OtherPoint> othersOf(const Atlas& atlas, const Policy& policy, const Patient& patient,
+                                 const Target& target)
+{
+    std::vector<OtherPoint> others;
+    for (const OtherConvention& other : otherConventions(atlas, policy, patient, target.convention, target.view)) {
+        OtherPoint point;
+        point.convention = other.convention;
+        point.ideal = toPointF(other.ideal);
+        point.lower = Cm{target.idealSkin.y - target.toSkin(other.ideal).y};
+        others.push_back(point);
+    }
+    return others;
+}
+
+}  // namespace practice_refresh_detail
+
+using practice_refresh_detail::toPointF;
+
+// What the worker brings home.
+struct PracticePresenter::Made {
+    int wanted = 0;
+    View view{};
+    std::optional<Fault> broken;
+    std::shared_ptr<const Picture> picture;
+    std::shared_ptr<const Target> target;  // of this view
+};
+
+void PracticePresenter::refreshRequest()
+{
+    ++m_wantedPicture;
+    m_state.request = m_practice->request();
+    m_state.target = std::make_shared<const Target>(m_practice->target());
+    m_state.others.clear();
+    m_state.layers = allLayers();
+    m_state.picture.reset();
+    m_state.companion.reset();
+    m_companionTarget.reset();
+    refresh();
+    if (m_practice->phase() == Phase::Summary)
+        return;
+    makePicture(View::ShoulderSide);
+    if (m_state.companionShown)
+        makePicture(View::ShoulderThreeQuarter);
+}
+
+void PracticePresenter::refresh()
+{
+    const Practice& practice = *m_practice;
+    m_state.phase = practice.phase();
+    m_state.pickedWrongSide = practice.pickedWrongSide();
+    m_state.mark = practice.mark() ? std::optional(toPointF(*practice.mark())) : std::nullopt;
+    const Attempt* graded = practice.phase() == Phase::Graded ? practice.graded() : nullptr;
+    m_state.graded = graded ? std::optional(*graded) : std::nullopt;
+    m_state.canPeel = graded || (practice.phase() == Phase::Marking && practice.setup().help == HelpLevel::DrawnAndNamed);
+    if (graded && m_state.others.empty()) {
+        if (const auto atlas = m_library->atlas()) {
+            m_state.others = practice_refresh_detail::othersOf(*atlas, practice.policy(), practice.request().patient,
+                                                               practice.target());
+        }
+    }
+    m_state.summary = practice.phase() == Phase::Summary ? std::optional(summed(practice.attempts())) : std::nullopt;
+    refreshScenes();
+    Q_EMIT changed();
+}
+
+void PracticePresenter::refreshScenes()
+{
+    m_state.scene.clear();
+    m_state.companionScene.clear();
+    if (!m_state.target)
+        return;
+    const HelpLevel help = m_state.setup.help;
+    if (!m_state.graded) {
+        m_state.scene = helpScene(*m_state.target, help);
+        if (m_companionTarget)
+            m_state.companionScene = helpScene(*m_companionTarget, help);
+        return;
+    }
+    m_state.scene = gradedScene(*m_state.target, m_state.graded->mark, m_state.graded->grade);
+    for (const OtherPoint& other : m_state.others) {
+        if (other.shown)
+            m_state.scene += otherScene(other.convention, other.ideal);
+    }
+    if (m_companionTarget)
+        m_state.companionScene = targetScene(*m_companionTarget);
+}
+
+void PracticePresenter::makePicture(View view)
+{
+    const auto make = [this, view, wanted = m_wantedPicture, library = m_library, request = *m_state.request,
+                       policy = m_state.policy] {
+        Made made{wanted, view, std::nullopt, nullptr, nullptr};
+        const auto work = [&]() -> Result<bool> {
+            const auto plate = library->plate(view);
+            if (!plate)
+                return tl::unexpected(plate.error());
+            const auto atlas = library->atlas(view);
+            if (!atlas)
+                return tl::unexpected(atlas.error());
+            const auto map = bodyMap(*atlas, view, request.patient);
+            if (!map)
+                return tl::unexpected(map.error());
+            const auto target = locate(*atlas, *policy, request.patient, policy->convention(request.site), view);
+            if (!target)
+                return tl::unexpected(target.error());
+            made.target = std::make_shared<const Target>(*target);
+            made.picture = std::make_shared<const Picture>(
+                Picture{*plate, movedInk(**plate, *map, request.patient), request.skinTone});
+            return true;
+        };
+        if (const auto worked = work(); !worked)
+            made.broken = worked.error();
+        QMetaObject::invokeMethod(this, [this, made] { take(made); }, Qt::QueuedConnection);
+    };
+    m_pool.start(make);
+}
+
+void PracticePresenter::take(const Made& made)
+{
+    if (made.wanted != m_wantedPicture)
+        return;
+    if (made.broken) {
+        tell(*made.broken);
+        return;
+    }
+    if (made.view == View::ShoulderSide) {
+        m_state.picture = made.picture;
+    } else {
+        m_state.companion = made.picture;
+        m_companionTarget = made.target;
+        refreshScenes();
+    }
+    Q_EMIT changed();
+}
+
+}  // namespace fb

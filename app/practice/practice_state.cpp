@@ -1,0 +1,21 @@
+#include "app/practice/practice_state.h"
+
+namespace fb {
+
+QSet<Layer> layersOf(Peel peel)
+{
+    switch (peel) {
+    case Peel::Skin: return {Layer::Skin, Layer::Surface, Layer::Cloth};
+    case Peel::Muscle: return {Layer::Muscle};
+    case Peel::NervesAndVessels: return {Layer::Nerve, Layer::Vessel};
+    case Peel::Bone: return {Layer::Bone};
+    }
+    return {};
+}
+
+QSet<Layer> allLayers()
+{
+    return {kLayers.begin(), kLayers.end()};
+}
+
+}  // namespace fb

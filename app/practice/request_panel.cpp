@@ -1,0 +1,85 @@
+#include "app/practice/request_panel.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QLocale>
+#include <cmath>
+
+#include "app/look/style.h"
+#include "app/practice/parts.h"
+#include "app/words/site_words.h"
+
+namespace fb {
+
+RequestPanel::RequestPanel(QWidget* parent)
+    : QWidget(parent), m_counter(parts::text(this, "counter", "small")),
+      m_request(parts::text(this, "request", "request"))
+{
+    static constexpr const char* kNames[FieldCount]{"ageName",    "sexName",     "sideName",       "statureName",
+                                                    "weightName", "postureName", "conventionName", "helpName"};
+    static constexpr const char* kValues[FieldCount]{"age",    "sex",     "side",       "stature",
+                                                     "weight", "posture", "convention", "help"};
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space::kTight);
+    column->addWidget(m_counter);
+    column->addWidget(m_request);
+    column->addSpacing(space::kNear);
+    column->addWidget(parts::rule(this));
+    column->addSpacing(space::kNear);
+
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(space::kApart);
+    grid->setVerticalSpacing(0);
+    constexpr int kColumns = 3;
+    constexpr int kRowsALine = 3;  // the name, its value, and air
+    for (int field = AgeField; field < FieldCount; ++field) {
+        m_names[field] = parts::text(this, kNames[field], "small");
+        m_values[field] = parts::text(this, kValues[field]);
+        const bool whole = field >= PostureField;
+        const int line = whole ? 2 + field - PostureField : field / kColumns;
+        const int place = whole ? 0 : field % kColumns;
+        grid->addWidget(m_names[field], kRowsALine * line, place, 1, whole ? kColumns : 1);
+        grid->addWidget(m_values[field], kRowsALine * line + 1, place, 1, whole ? kColumns : 1);
+        grid->setRowMinimumHeight(kRowsALine * line + 2, space::kNear);
+    }
+    for (int place = 0; place < kColumns; ++place)
+        grid->setColumnStretch(place, 1);
+    column->addLayout(grid);
+}
+
+void RequestPanel::showState(const PracticeState& state)
+{
+    if (!state.request)
+        return;
+    const Request& request = *state.request;
+    const Patient& patient = request.patient;
+    const QLocale locale;
+    m_counter->setText(tr("Request %1 of %2").arg(locale.toString(request.number + 1), locale.toString(state.setup.length)));
+    m_request->setText(requestText(request.site, patient.side()));
+    m_names[AgeField]->setText(tr("Age"));
+    m_names[SexField]->setText(tr("Sex"));
+    //: Side of the patient's body.
+    m_names[SideField]->setText(tr("Side"));
+    //: Body height.
+    m_names[StatureField]->setText(tr("Stature"));
+    m_names[WeightField]->setText(tr("Weight"));
+    m_names[PostureField]->setText(tr("Posture"));
+    m_values[AgeField]->setText(tr("%n year(s)", nullptr, static_cast<int>(std::floor(patient.ageYears()))));
+    m_values[SexField]->setText(sexName(patient.sex()));
+    m_values[SideField]->setText(sideName(patient.side()));
+    m_values[StatureField]->setText(tr("%1 cm").arg(locale.toString(patient.stature().value(), 'f', 0)));
+    m_values[WeightField]->setText(tr("%1 kg").arg(locale.toString(patient.weight().value(), 'f', 0)));
+    m_values[PostureField]->setText(postureText(request.view));
+    //: The published way of finding the site that this run is graded by.
+    m_names[ConventionField]->setText(tr("Convention"));
+    m_names[HelpField]->setText(tr("Help"));
+    m_values[ConventionField]->setText(conventionName(state.convention));
+    m_values[HelpField]->setText(helpLevelName(state.setup.help));
+    for (const int field : {ConventionField, HelpField}) {
+        m_names[field]->setVisible(!state.graded);
+        m_values[field]->setVisible(!state.graded);
+    }
+}
+
+}  // namespace fb

@@ -1,0 +1,30 @@
+// What is asked and of whom: the counter, the request, the patient's strip, the help level.
+#pragma once
+
+#include <QWidget>
+
+#include "app/practice/practice_state.h"
+
+class QLabel;
+
+namespace fb {
+
+class RequestPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit RequestPanel(QWidget* parent = nullptr);
+
+    void showState(const PracticeState& state);
+
+private:
+    enum Field { AgeField, SexField, SideField, StatureField, WeightField, PostureField,
+                 ConventionField, HelpField, FieldCount };
+
+    QLabel* m_counter;
+    QLabel* m_request;
+    QLabel* m_names[FieldCount];
+    QLabel* m_values[FieldCount];
+};
+
+}  // namespace fb

@@ -1,0 +1,56 @@
+// What a run came to: all marks on one small figure, the hit rate with its interval, mean
+// distance, which way they lean, sides picked right; again, or a new run.
+#pragma once
+
+#include <QWidget>
+#include <array>
+
+#include "app/practice/practice_state.h"
+
+class QLabel;
+class QPushButton;
+
+namespace fb {
+
+class SpreadFigure;
+
+class SummaryPage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit SummaryPage(QWidget* parent = nullptr);
+
+    void showState(const PracticeState& state);  // nothing happens without a summary in it
+    void setScheme(const Scheme& scheme);
+    void focusFirst();
+
+Q_SIGNALS:
+    void repeatAsked();
+    void newRunAsked();
+
+private:
+    struct CountRow {
+        QLabel* icon = nullptr;
+        QLabel* name = nullptr;
+        QLabel* count = nullptr;
+    };
+    void layOut();
+    void sayNumbers(const Summary& summary);
+    void paintIcons();
+
+    SpreadFigure* m_figure;
+    QLabel* m_caption;
+    QLabel* m_title;
+    QLabel* m_hits;
+    QLabel* m_interval;
+    QLabel* m_distance;
+    QLabel* m_lean;
+    QLabel* m_sides;
+    QLabel* m_points;
+    std::array<CountRow, kVerdictCount> m_counts;
+    QPushButton* m_repeat;
+    QPushButton* m_new;
+    Scheme m_scheme;
+};
+
+}  // namespace fb

@@ -1,0 +1,46 @@
+// Why the target lies where it lies: the convention's rule with this arm's numbers, its
+// source, and where the other conventions put their point on the same body.
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "app/practice/practice_state.h"
+
+class QCheckBox;
+class QGridLayout;
+class QLabel;
+
+namespace fb {
+
+class WhyPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit WhyPanel(QWidget* parent = nullptr);
+
+    void showState(const PracticeState& state);
+
+Q_SIGNALS:
+    void otherToggled(Convention convention, bool shown);
+
+private:
+    struct OtherRow {
+        Convention convention{};
+        QCheckBox* box = nullptr;
+        QLabel* place = nullptr;
+    };
+    void makeRows(const std::vector<OtherPoint>& others);
+
+    QLabel* m_name;
+    QLabel* m_rule;
+    QLabel* m_source;
+    QLabel* m_othersTitle;
+    QGridLayout* m_grid;
+    std::vector<OtherRow> m_rows;
+};
+
+// "1.2 cm lower on the arm", "0.4 cm higher on the arm", "at the same height".
+[[nodiscard]] QString otherPlaceText(Cm lower);
+
+}  // namespace fb

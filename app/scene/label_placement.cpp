@@ -1,0 +1,199 @@
+#include "app/scene/label_placement.h"
+
+#include <QFontMetricsF>
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace fb {
+
+namespace placement_detail {
+
+inline constexpr double kPadX = 6.0;
+inline constexpr double kPadY = 2.0;
+inline constexpr double kGap = 4.0;
+inline constexpr double kColumnGap = 34.0;  // between the outermost point and a column
+inline constexpr double kWidest = 0.34;     // share of the paper a label may take before it is broken
+
+class Placer {
+public:
+    Placer(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken)
+        : m_asks(asks), m_paper(paper.adjusted(kGap, kGap, -kGap, -kGap)), m_taken(taken), m_placed(asks.size())
+    {
+    }
+
+    QVector<PlacedLabel> run()
+    {
+        for (const LabelKind kind : {LabelKind::Plaque, LabelKind::Listed, LabelKind::Word})
+            for (qsizetype i = 0; i < m_asks.size(); ++i)
+                if (m_asks[i].kind == kind) placeOne(i);
+        placeColumns();
+        return m_placed;
+    }
+
+private:
+    [[nodiscard]] QSizeF sizeOf(const LabelAsk& ask) const
+    {
+        const QFontMetricsF metrics(ask.font);
+        const double widest = std::max(60.0, m_paper.width() * kWidest);
+        const QRectF box = metrics.boundingRect(QRectF(0, 0, widest, 1e5), Qt::TextWordWrap | Qt::AlignLeft, ask.text);
+        return {std::ceil(box.width()) + 2 * kPadX + 1, std::ceil(box.height()) + 2 * kPadY};
+    }
+
+    [[nodiscard]] QRectF held(QRectF box) const
+    {
+        box.moveLeft(std::clamp(box.left(), m_paper.left(), std::max(m_paper.left(), m_paper.right() - box.width())));
+        box.moveTop(std::clamp(box.top(), m_paper.top(), std::max(m_paper.top(), m_paper.bottom() - box.height())));
+        return box;
+    }
+
+    [[nodiscard]] bool isFree(const QRectF& box) const
+    {
+        const auto hits = [&](const QRectF& other) { return box.adjusted(-kGap, -1, kGap, 1).intersects(other); };
+        return std::none_of(m_taken.begin(), m_taken.end(), hits);
+    }
+
+    void settle(qsizetype i, const QRectF& box, Qt::Alignment alignment, bool leader, QPointF anchor)
+    {
+        m_placed[i] = {box, leader, anchor, alignment};
+        m_taken.push_back(box);
+    }
+
+    void placeOne(qsizetype i)
+    {
+        const LabelAsk& ask = m_asks[i];
+        if (ask.kind == LabelKind::Listed) return placeInList(i);
+        const bool done = ask.kind == LabelKind::Word ? placeInside(i) : placeBeside(i);
+        if (!done) m_columns.push_back(i);
+    }
+
+    void placeInList(qsizetype i)
+    {
+        const QSizeF size = sizeOf(m_asks[i]);
+        QRectF box(m_paper.topLeft() + QPointF(8, 8), size);
+        for (int column = 0; column < 6; ++column, box.moveLeft(box.left() + m_paper.width() * kWidest * 0.8))
+            for (box.moveTop(m_paper.top() + 8); box.bottom() <= m_paper.bottom(); box.moveTop(box.top() + 2))
+                if (isFree(box)) return settle(i, held(box), Qt::AlignLeft | Qt::AlignVCenter, false, {});
+        settle(i, held(box), Qt::AlignLeft | Qt::AlignVCenter, false, {});
+    }
+
+    // The middle of the part on the paper, then steps up and down from it.
+    [[nodiscard]] bool placeInside(qsizetype i)
+    {
+        const QPolygonF seen = m_asks[i].outline.intersected(QPolygonF(m_paper));
+        const QSizeF size = sizeOf(m_asks[i]);
+        const QRectF bounds = seen.boundingRect();
+        for (int step = 0; step < 24; ++step) {
+            const double dy = (step % 2 == 0 ? 1 : -1) * ((step + 1) / 2) * bounds.height() / 26.0;
+            for (const double dx : {0.0, -0.2, 0.2}) {
+                QRectF box(QPointF(), size);
+                box.moveCenter(bounds.center() + QPointF(dx * bounds.width(), dy));
+                const std::array corners{box.topLeft(), box.topRight(), box.bottomLeft(), box.bottomRight()};
+                const bool inside = std::all_of(corners.begin(), corners.end(), [&](QPointF corner) {
+                    return seen.containsPoint(corner, Qt::OddEvenFill);
+                });
+                if (!inside || !isFree(box)) continue;
+                settle(i, box, Qt::AlignCenter, false, box.center());
+                return true;
+            }
+        }
+        return false;
+    }
+
+    // On either side of the middle of the line, ever farther out.
+    [[nodiscard]] bool placeBeside(qsizetype i)
+    {
+        const QPolygonF& line = m_asks[i].outline;
+        if (line.size() < 2) return false;
+        const QLineF whole(line.first(), line.last());
+        const QLineF unit = whole.length() > 0 ? whole.normalVector().unitVector() : QLineF(0, 0, 1, 0);
+        const QPointF normal(unit.dx(), unit.dy());
+        const QSizeF size = sizeOf(m_asks[i]);
+        const double reach = (std::abs(normal.x()) * size.width() + std::abs(normal.y()) * size.height()) / 2.0;
+        for (int step = 0; step < 12; ++step) {
+            for (const double way : {1.0, -1.0}) {
+                QRectF box(QPointF(), size);
+                box.moveCenter(whole.center() + normal * way * (reach + 9.0 + 12.0 * step));
+                if (!m_paper.contains(box) || !isFree(box)) continue;
+                settle(i, box, Qt::AlignCenter, step > 1, whole.center());
+                return true;
+            }
+        }
+        return false;
+    }
+
+    [[nodiscard]] static QPointF anchorOf(const LabelAsk& ask)
+    {
+        return ask.outline.size() == 1 ? ask.outline.first() : ask.outline.boundingRect().center();
+    }
+
+    // What could not be placed by its shape joins the names in the two columns.
+    void placeColumns()
+    {
+        for (qsizetype i = 0; i < m_asks.size(); ++i)
+            if (m_asks[i].kind == LabelKind::Name) m_columns.push_back(i);
+        if (m_columns.isEmpty()) return;
+        double low = anchorOf(m_asks[m_columns.first()]).x();
+        double high = low;
+        for (const LabelAsk& ask : m_asks) {
+            if (ask.outline.isEmpty()) continue;
+            low = std::min(low, ask.outline.boundingRect().left());
+            high = std::max(high, ask.outline.boundingRect().right());
+        }
+        QVector<qsizetype> left;
+        QVector<qsizetype> right;
+        std::stable_sort(m_columns.begin(), m_columns.end(),
+                         [&](qsizetype a, qsizetype b) { return anchorOf(m_asks[a]).x() < anchorOf(m_asks[b]).x(); });
+        for (qsizetype k = 0; k < m_columns.size(); ++k) (2 * k < m_columns.size() ? left : right).push_back(m_columns[k]);
+        placeColumn(left, low - kColumnGap, true);
+        placeColumn(right, high + kColumnGap, false);
+    }
+
+    void placeColumn(QVector<qsizetype>& column, double edge, bool left)
+    {
+        std::stable_sort(column.begin(), column.end(),
+                         [&](qsizetype a, qsizetype b) { return anchorOf(m_asks[a]).y() < anchorOf(m_asks[b]).y(); });
+        double total = 0.0;
+        for (const qsizetype i : column) total += sizeOf(m_asks[i]).height() + kGap;
+        double floor = m_paper.top();
+        for (const qsizetype i : column) {
+            const QSizeF size = sizeOf(m_asks[i]);
+            const QPointF anchor = anchorOf(m_asks[i]);
+            QRectF box(QPointF(left ? edge - size.width() : edge, anchor.y() - size.height() / 2), size);
+            box = held(box);
+            box.moveTop(std::clamp(box.top(), floor, std::max(floor, m_paper.bottom() - total)));
+            box = freed(box);
+            settle(i, box, (left ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter, true, anchor);
+            floor = box.bottom() + kGap;
+            total -= size.height() + kGap;
+        }
+    }
+
+    // The nearest free place above or below, then toward the other side.
+    [[nodiscard]] QRectF freed(const QRectF& wish) const
+    {
+        for (const double dx : {0.0, -0.5, 0.5, -1.0, 1.0, -1.5, 1.5, -2.0, 2.0, -3.0, 3.0}) {
+            for (int step = 0; step < 600; ++step) {
+                const double dy = (step % 2 == 0 ? 1 : -1) * ((step + 1) / 2) * 3.0;
+                const QRectF box = held(wish.translated(dx * wish.width(), dy));
+                if (isFree(box)) return box;
+            }
+        }
+        return held(wish);
+    }
+
+    const QVector<LabelAsk>& m_asks;
+    QRectF m_paper;
+    QVector<QRectF> m_taken;
+    QVector<PlacedLabel> m_placed;
+    QVector<qsizetype> m_columns;
+};
+
+}  // namespace placement_detail
+
+QVector<PlacedLabel> placeLabels(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken)
+{
+    return placement_detail::Placer(asks, paper, taken).run();
+}
+
+}  // namespace fb

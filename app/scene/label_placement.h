@@ -1,0 +1,42 @@
+// Finds a place for every label of a scene, as an engraver would: words of an area inside it,
+// a length beside its arrow, names of points in two columns beside the figure, tied to their
+// points by hairlines that do not cross; names without a place in a list at the top.
+//
+// Laws: no two boxes overlap; no box leaves the paper as long as the paper has room for it;
+// every label that was asked for is placed, in the order it was asked.
+#pragma once
+
+#include <QFont>
+#include <QPolygonF>
+#include <QRectF>
+#include <QString>
+#include <QVector>
+
+namespace fb {
+
+enum class LabelKind {
+    Word,   // inside its area, else in a column
+    Plaque, // beside the middle of its line
+    Name,   // in a column, with a leader to its anchor
+    Listed  // in the list at the top: gives no place away
+};
+
+struct LabelAsk {
+    LabelKind kind{};
+    QString text;
+    QFont font;
+    QPolygonF outline;  // device; Word: the area, Plaque: the line, Name: its one point, Listed: nothing
+};
+
+struct PlacedLabel {
+    QRectF box;         // device, padding included
+    bool hasLeader = false;
+    QPointF anchor;     // where the leader ends on the shape
+    Qt::Alignment alignment = Qt::AlignCenter;
+};
+
+// `taken` are rectangles no label may cover (the mark, say).
+[[nodiscard]] QVector<PlacedLabel> placeLabels(const QVector<LabelAsk>& asks, const QRectF& paper,
+                                               const QVector<QRectF>& taken = {});
+
+}  // namespace fb

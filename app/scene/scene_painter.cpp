@@ -1,0 +1,278 @@
+#include "app/scene/scene_painter.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+#include "app/look/type.h"
+
+namespace fb {
+
+namespace scene_detail {
+
+// What the strokes of one painting share.
+class Hand {
+public:
+    Hand(QPainter& painter, const Scheme& scheme, double textScale)
+        : m_painter(painter), m_scheme(scheme), m_weight(0.5 + 0.5 * heldTextScale(textScale))
+    {
+        m_bold = scheme.kind == PaletteKind::Projector ? 1.35 : 1.0;
+    }
+
+    void shape(const SceneShape& shape, const QPolygonF& outline)
+    {
+        if (outline.isEmpty()) return;
+        const QColor colour = m_scheme.of(shape.role);
+        switch (shape.role) {
+        case Role::Strike: return area(outline, colour, 45.0, 9.0, 0.07);
+        case Role::Region: return region(outline, colour);
+        case Role::Near: return edged(shape, outline, colour, {0.1, 3.2}, 2.4);
+        case Role::Construction: return shape.figure == Figure::Point ? dot(outline.first(), colour, 2.4)
+                                                                      : edged(shape, outline, colour, {9, 3, 1.2, 3}, 1.3);
+        case Role::Arrow: return arrow(outline, colour);
+        case Role::Ideal: return ideal(outline.first(), colour);
+        case Role::Other: return lozenge(outline.first(), colour);
+        case Role::Landmark: return landmark(shape, outline, colour);
+        }
+    }
+
+    void label(const SceneShape& shape, const LabelAsk& ask, const PlacedLabel& placed)
+    {
+        const QColor colour = shape.role == Role::Landmark ? m_scheme.ink : m_scheme.of(shape.role);
+        if (placed.hasLeader) leader(placed, colour);
+        QRectF text = placed.box;
+        if (ask.kind == LabelKind::Plaque) {
+            m_painter.setPen(QPen(colour, 1.0));
+            m_painter.setBrush(m_scheme.paper);
+            m_painter.drawRect(placed.box.adjusted(0.5, 0.5, -0.5, -0.5));
+        }
+        text.adjust(6, 2, -6, -2);
+        m_painter.setFont(ask.font);
+        haloed(text, placed.alignment, ask.text, colour);
+    }
+
+private:
+    [[nodiscard]] QColor veil(double alpha) const
+    {
+        QColor colour = m_scheme.paper;
+        colour.setAlphaF(static_cast<float>(alpha));
+        return colour;
+    }
+    [[nodiscard]] QPen pen(const QColor& colour, double width) const
+    {
+        return {colour, width * m_weight * m_bold, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin};
+    }
+
+    void stroke(const QPainterPath& path, const QPen& line, double halo = 0.65)
+    {
+        QPen under = line;
+        under.setStyle(Qt::SolidLine);
+        under.setWidthF(line.widthF() + 2.4);
+        under.setColor(veil(halo));
+        m_painter.strokePath(path, under);
+        m_painter.strokePath(path, line);
+    }
+
+    static QPainterPath pathOf(const SceneShape& shape, const QPolygonF& outline)
+    {
+        QPainterPath path;
+        path.addPolygon(outline);
+        if (shape.figure == Figure::Closed) path.closeSubpath();
+        return path;
+    }
+
+    void area(const QPolygonF& outline, QColor colour, double degrees, double spacing, double tint)
+    {
+        QColor wash = colour;
+        wash.setAlphaF(static_cast<float>(tint));
+        QPainterPath path;
+        path.addPolygon(outline);
+        path.closeSubpath();
+        m_painter.fillPath(path, wash);
+        QColor line = colour;
+        line.setAlphaF(0.62F);
+        m_painter.setPen(pen(line, 0.9));
+        m_painter.drawLines(ruled(outline, degrees, spacing * m_weight));
+        m_painter.strokePath(path, pen(colour, 1.1));
+    }
+
+    void region(const QPolygonF& outline, QColor colour)
+    {
+        QPainterPath path;
+        path.addPolygon(outline);
+        path.closeSubpath();
+        m_painter.fillPath(path, veil(0.34));
+        QColor line = colour;
+        line.setAlphaF(0.8F);
+        m_painter.setPen(pen(line, 0.7));
+        m_painter.drawLines(ruled(outline, -30.0, 4.2 * m_weight));
+        stroke(path, pen(colour, 2.2), 0.85);
+    }
+
+    void edged(const SceneShape& shape, const QPolygonF& outline, const QColor& colour, const QVector<qreal>& dashes,
+               double width)
+    {
+        if (outline.size() < 2) return dot(outline.first(), colour, 2.4);
+        QPen line = pen(colour, width);
+        line.setDashPattern(dashes);
+        if (shape.role == Role::Construction) line.setCapStyle(Qt::FlatCap);
+        stroke(pathOf(shape, outline), line, 0.5);
+    }
+
+    void dot(QPointF at, const QColor& colour, double radius)
+    {
+        m_painter.setPen(Qt::NoPen);
+        m_painter.setBrush(veil(0.9));
+        m_painter.drawEllipse(at, (radius + 1.7) * m_weight, (radius + 1.7) * m_weight);
+        m_painter.setBrush(colour);
+        m_painter.drawEllipse(at, radius * m_weight, radius * m_weight);
+    }
+
+    void landmark(const SceneShape& shape, const QPolygonF& outline, const QColor& colour)
+    {
+        if (shape.figure == Figure::Point || outline.size() < 2) return dot(outline.first(), colour, 3.1);
+        stroke(pathOf(shape, outline), pen(colour, 1.1));
+    }
+
+    void ideal(QPointF at, const QColor& colour)
+    {
+        const double r = 6.5 * m_weight;
+        const double out = 11.5 * m_weight;
+        QPainterPath path;
+        path.addEllipse(at, r, r);
+        path.moveTo(at - QPointF(out, 0));
+        path.lineTo(at + QPointF(out, 0));
+        path.moveTo(at - QPointF(0, out));
+        path.lineTo(at + QPointF(0, out));
+        stroke(path, pen(colour, 1.7), 0.95);
+    }
+
+    void lozenge(QPointF at, const QColor& colour)
+    {
+        const double r = 6.5 * m_weight;
+        QPainterPath path;
+        path.addPolygon(QPolygonF{at - QPointF(0, r), at + QPointF(r, 0), at + QPointF(0, r), at - QPointF(r, 0)});
+        path.closeSubpath();
+        m_painter.fillPath(path, veil(0.75));
+        stroke(path, pen(colour, 1.6), 0.9);
+    }
+
+    // From the mark to just short of the ideal point's ring.
+    void arrow(const QPolygonF& outline, const QColor& colour)
+    {
+        QLineF line(outline.first(), outline.last());
+        const double spare = 9.0 * m_weight;
+        if (line.length() < 2.6 * spare) return;
+        line.setLength(line.length() - spare);
+        const QLineF unit = line.unitVector();
+        const QPointF along(unit.dx(), unit.dy());
+        const QPointF across(-along.y(), along.x());
+        const QPointF tip = line.p2();
+        const double head = 12.0 * m_weight;
+        QPainterPath shaft(line.p1() + along * spare);
+        shaft.lineTo(tip - along * head * 0.7);
+        QPainterPath point(tip);
+        point.lineTo(tip - along * head + across * head * 0.34);
+        point.lineTo(tip - along * head * 0.72);
+        point.lineTo(tip - along * head - across * head * 0.34);
+        point.closeSubpath();
+        stroke(shaft, pen(colour, 1.8), 0.9);
+        m_painter.strokePath(point, QPen(veil(0.9), 2.4));
+        m_painter.fillPath(point, colour);
+    }
+
+    void leader(const PlacedLabel& placed, QColor colour)
+    {
+        const QRectF& box = placed.box;
+        const bool fromRight = placed.anchor.x() > box.center().x();
+        QPointF from(fromRight ? box.right() - 2 : box.left() + 2, box.center().y());
+        if (placed.anchor.x() > box.left() && placed.anchor.x() < box.right())
+            from = {box.center().x(), placed.anchor.y() > box.center().y() ? box.bottom() - 1 : box.top() + 1};
+        QLineF line(from, placed.anchor);
+        if (line.length() < 8) return;
+        line.setLength(line.length() - 5.0 * m_weight);
+        colour.setAlphaF(0.85F);
+        QPainterPath path(line.p1());
+        path.lineTo(line.p2());
+        stroke(path, pen(colour, 0.8), 0.55);
+    }
+
+    // Letters with a rim of paper, so that they can be read on any ink beneath.
+    void haloed(const QRectF& box, Qt::Alignment alignment, const QString& text, const QColor& colour)
+    {
+        const int flags = static_cast<int>(alignment | Qt::AlignAbsolute) | Qt::TextWordWrap;
+        m_painter.setPen(veil(0.5));
+        for (const QPointF shift : {QPointF(-1.2, 0), QPointF(1.2, 0), QPointF(0, -1.2), QPointF(0, 1.2), QPointF(-1, -1),
+                                    QPointF(1, 1), QPointF(-1, 1), QPointF(1, -1)})
+            m_painter.drawText(box.translated(shift), flags, text);
+        m_painter.setPen(colour);
+        m_painter.drawText(box, flags, text);
+    }
+
+    QPainter& m_painter;
+    const Scheme& m_scheme;
+    double m_weight;
+    double m_bold;
+};
+
+QPolygonF onDevice(const SceneShape& shape, const QTransform& cmToDevice)
+{
+    return cmToDevice.map(QPolygonF(shape.points));
+}
+
+LabelKind kindOf(const SceneShape& shape)
+{
+    if (shape.points.isEmpty()) return LabelKind::Listed;
+    if (shape.role == Role::Arrow) return LabelKind::Plaque;
+    if (shape.figure == Figure::Closed) return LabelKind::Word;
+    return LabelKind::Name;
+}
+
+struct Asked {
+    QVector<LabelAsk> asks;
+    QVector<qsizetype> shapes;  // which shape asked
+};
+
+Asked asked(const Scene& scene, const QTransform& cmToDevice, double textScale)
+{
+    Asked made;
+    for (qsizetype i = 0; i < scene.size(); ++i) {
+        const SceneShape& shape = scene[i];
+        if (shape.label.isEmpty()) continue;
+        const bool word = shape.role == Role::Arrow || shape.role == Role::Strike;
+        const QFont font = fontOf(word ? Type::PlateWord : Type::PlateLabel, textScale);
+        QPolygonF outline = onDevice(shape, cmToDevice);
+        if (kindOf(shape) == LabelKind::Name && outline.size() > 1)
+            outline = QPolygonF{(outline[outline.size() / 2 - 1] + outline[outline.size() / 2]) / 2.0};
+        made.asks.push_back({kindOf(shape), shape.label, font, outline});
+        made.shapes.push_back(i);
+    }
+    return made;
+}
+
+}  // namespace scene_detail
+
+QVector<PlacedLabel> sceneLabels(const Scene& scene, const QTransform& cmToDevice, double textScale,
+                                 const QRectF& paper, const QVector<QRectF>& taken)
+{
+    return placeLabels(scene_detail::asked(scene, cmToDevice, textScale).asks, paper, taken);
+}
+
+void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, const QTransform& cmToDevice,
+                double textScale, const QRectF& paper, const QVector<QRectF>& taken)
+{
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    scene_detail::Hand hand(painter, scheme, textScale);
+    for (const Role role : {Role::Strike, Role::Near, Role::Region, Role::Construction, Role::Landmark, Role::Other,
+                            Role::Arrow, Role::Ideal})
+        for (const SceneShape& shape : scene)
+            if (shape.role == role) hand.shape(shape, scene_detail::onDevice(shape, cmToDevice));
+    const scene_detail::Asked asked = scene_detail::asked(scene, cmToDevice, textScale);
+    const QRectF sheet = paper.isEmpty() ? QRectF(painter.window()) : paper;
+    const QVector<PlacedLabel> placed = placeLabels(asked.asks, sheet, taken);
+    for (qsizetype i = 0; i < placed.size(); ++i)
+        hand.label(scene[asked.shapes[i]], asked.asks[i], placed[i]);
+    painter.restore();
+}
+
+}  // namespace fb

@@ -1,0 +1,26 @@
+// From core's values to what is drawn over a plate: help before the mark, feedback after it.
+// Words come from app/words in the language of the moment.
+#pragma once
+
+#include "app/scene/scene.h"
+#include "core/grade/grade.h"
+#include "core/session/request.h"
+#include "core/site/target.h"
+
+namespace fb {
+
+// Drawn and named: a point and a name for each landmark. Named only: the names in anatomical
+// order, without a place. Nothing: nothing. Never the region or anything it is built from.
+[[nodiscard]] Scene helpScene(const Target& target, HelpLevel help);
+
+// Region, construction and ideal point.
+[[nodiscard]] Scene targetScene(const Target& target);
+
+// The target with what a needle can hit, and the arrow from mark to ideal point labelled with
+// its length along the skin. mark is in the viewer's frame, cm.
+[[nodiscard]] Scene gradedScene(const Target& target, Point mark, const Grade& grade);
+
+// Another convention's ideal point on the same body.
+[[nodiscard]] Scene otherScene(Convention convention, QPointF ideal);
+
+}  // namespace fb

@@ -1,0 +1,84 @@
+// Expected failure as a value. Core names a problem by code and hands over its numbers and
+// names; app/words makes one clear sentence of it: what, where, how to mend it.
+#pragma once
+
+#include <string>
+#include <tl/expected.hpp>
+#include <utility>
+
+namespace fb {
+
+enum class Problem {
+    // patient
+    AgeNotANumber,        // what: the text
+    AgeOutOfRange,        // low..high: years
+    StatureNotANumber,
+    StatureOutOfRange,    // low..high: cm
+    WeightNotANumber,
+    WeightOutOfRange,     // low..high: kg
+    BodyImplausible,      // low..high: body-mass index
+    // choices
+    SiteUnknown,
+    SideUnknown,
+    SexUnknown,
+    ViewUnknown,
+    ConventionUnknown,
+    ConventionOfAnotherSite,
+    ViewShowOnly,
+    // marks
+    MarkNotAPoint,
+    MarkOutsideBody,
+    // files
+    PolicyNotReadable,
+    PolicyCutShort,       // where: line of the broken text
+    PolicyWrongType,      // where: key
+    PolicyOutOfRange,     // where: key, low..high
+    PolicyUnknownKey,     // where: key
+    PolicyMissingKey,     // where: key
+    PolicyNoSource,       // where: key
+    ProportionsBroken,    // where: key
+    PlateNotReadable,     // where: file or parser offset
+    PlateMissingName,     // where: id
+    PlateDoubledName,     // where: id
+    PlateForbidden,       // where: element or attribute; what: why it is refused
+    PlateBadPath,         // where: id or layer
+    PlateDisordered,      // where: level or edge
+    // session
+    SeedNotANumber,
+    RunLengthOutOfRange,  // low..high: requests
+    // command line and files (raised by app, said with the same words)
+    CommandUnknown,       // what: the word
+    ArgumentUnknown,      // where: --name; what: the command
+    ArgumentMissing,      // where: --name
+    ArgumentNeedsValue,   // where: --name
+    ArgumentDoubled,      // where: --name
+    ArgumentBadValue,     // where: --name; what: the text; low..high: numbers allowed
+    LayerUnknown,         // what: the word
+    OutputNotWritable,
+    OutputKindUnknown,
+    RequestNotReadable,   // one line of standard input
+};
+
+inline constexpr int kProblemCount = static_cast<int>(Problem::RequestNotReadable) + 1;
+
+struct Fault {
+    Problem problem{};
+    std::string where;  // which file, key, id or argument; may be empty
+    std::string what;   // the offending text; may be empty
+    double low = 0.0;   // allowed range where the code speaks of one
+    double high = 0.0;
+
+    friend bool operator==(const Fault&, const Fault&) = default;
+};
+
+template <class T>
+using Result = tl::expected<T, Fault>;
+
+[[nodiscard]] inline tl::unexpected<Fault> fault(Problem problem, std::string where = {},
+                                                 std::string what = {}, double low = 0.0,
+                                                 double high = 0.0)
+{
+    return tl::unexpected<Fault>(Fault{problem, std::move(where), std::move(what), low, high});
+}
+
+}  // namespace fb

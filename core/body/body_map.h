@@ -1,0 +1,56 @@
+// The whole body map of one plate for one patient: its limbs, hung on each other at joints.
+//
+// Works in the plate's own (right-sided) frame, cm; whoever shows a left side mirrors the
+// result. Mapping the reference body is the identity.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "core/basics/problem.h"
+#include "core/body/limb_map.h"
+#include "core/body/proportions.h"
+#include "core/plate/plate.h"
+
+namespace fb {
+
+// Where a limb lies: local (across, along) to the frame and back.
+struct LimbFrame {
+    Point joint;
+    Point axis;    // unit vector along the limb
+    Point across;  // unit vector square to it
+
+    [[nodiscard]] static LimbFrame at(Point joint, Degrees angle);
+    [[nodiscard]] Point toFrame(Point local) const { return joint + across * local.x + axis * local.y; }
+    [[nodiscard]] Point toLocal(Point frame) const { return {dot(frame - joint, across), dot(frame - joint, axis)}; }
+};
+
+class BodyMap {
+public:
+    // PlateDisordered when the plate's levels or edges do not make a map.
+    [[nodiscard]] static Result<BodyMap> make(const Plate& plate, const BodyMeasures& reference,
+                                              const BodyMeasures& patient);
+
+    [[nodiscard]] Point toPatient(int limb, Point plate) const;
+    [[nodiscard]] Point toPlate(int limb, Point patient) const;
+
+    [[nodiscard]] const LimbMap& limbMap(int limb) const { return m_limbs[static_cast<std::size_t>(limb)].map; }
+    // Where the patient's limb lies.
+    [[nodiscard]] const LimbFrame& limbFrame(int limb) const { return m_limbs[static_cast<std::size_t>(limb)].patient; }
+    [[nodiscard]] int limbCount() const { return static_cast<int>(m_limbs.size()); }
+
+private:
+    struct OneLimb {
+        LimbMap map;
+        LimbFrame drawn;
+        LimbFrame patient;
+    };
+    void shiftToOrigin(const Plate& plate);
+
+    std::vector<OneLimb> m_limbs;
+};
+
+// The landmark that stays at the origin of the frame on every body.
+inline constexpr std::string_view kFirstLandmark = "landmark.acromion.lateral";
+
+}  // namespace fb

@@ -1,0 +1,22 @@
+// How a limb's named levels and edges move from the reference body to a patient.
+//
+// Along the limb, levels follow lengths. Across, bone edges follow the size of the skeleton
+// and skin edges follow the breadths and depths of the survey: fat moves skin, never bone.
+// A level the rule does not know follows its limb's length and breadth as a whole.
+#pragma once
+
+#include <vector>
+
+#include "core/basics/units.h"
+#include "core/body/limb_map.h"
+#include "core/body/proportions.h"
+#include "core/plate/plate.h"
+
+namespace fb {
+
+// The patient's rows for the limb's drawn levels, ordered, neighbours at least kLeastGap
+// apart. Equal measures give the drawn rows back. azimuth: of the view, 0 front, 90 lateral.
+[[nodiscard]] std::vector<LevelRow> patientLevels(const Limb& limb, Degrees azimuth, const BodyMeasures& reference,
+                                                  const BodyMeasures& patient);
+
+}  // namespace fb

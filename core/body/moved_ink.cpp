@@ -1,0 +1,160 @@
+#include "core/body/moved_ink.h"
+
+#include <algorithm>
+#include <functional>
+#include <limits>
+
+#include "core/plate/ring.h"
+
+namespace fb {
+
+namespace moved_detail {
+
+constexpr double kLongestPiece = 1.0;  // cm, before moving
+
+using Mover = std::function<Point(Point)>;
+
+Ring movedArea(const Ring& ring, const Mover& move)
+{
+    Ring moved = cut(ring, kLongestPiece);
+    std::ranges::transform(moved.points, moved.points.begin(), move);
+    return moved;
+}
+
+// Point j of the way out faces point j of the way back; their middle is moved, and they are
+// set again as far apart as they were drawn, so that the pen keeps its weight.
+Ring movedStroke(const Ring& ring, const Mover& move)
+{
+    Ring moved = ring;
+    const std::size_t out = (pieceCount(ring) - 1) / 2;  // pieces on one side
+    const std::size_t last = 6 * out + 3;                // end of the way back
+    for (std::size_t j = 0; j <= 3 * out; ++j) {
+        const Point a = ring.points[j];
+        const Point b = ring.points[last - j];
+        const Point middle = move(lerp(a, b, 0.5));
+        const double half = distance(a, b) / 2.0;
+        const Point spread = move(a) - move(b);
+        const double across = length(spread);
+        const Point step = across > 0.0 ? spread * (half / across) : Point{};
+        moved.points[j] = middle + step;
+        moved.points[last - j] = middle - step;
+    }
+    // The short ways across the tip and the start.
+    const auto straighten = [&](std::size_t from) {
+        const Cubic line = Cubic::line(moved.points[from], moved.points[from + 3]);
+        moved.points[from + 1] = line.b;
+        moved.points[from + 2] = line.c;
+    };
+    straighten(3 * out);
+    if (moved.points.size() > last + 1) {
+        moved.points[last + 3] = moved.points.front();
+        straighten(last);
+    }
+    return moved;
+}
+
+// How strongly a cue shows on this body, 0 to 1. Drawing numbers, not clinical ones.
+double strength(Cue cue, const Patient& patient)
+{
+    const auto ramp = [](double value, double from, double to) {
+        return std::clamp((value - from) / (to - from), 0.0, 1.0);
+    };
+    const double index = patient.bodyMassIndex();
+    switch (cue) {
+    case Cue::Always: return 1.0;
+    case Cue::Lean: return 1.0 - 0.85 * ramp(index, 23.0, 36.0);
+    case Cue::Full: return ramp(index, 26.0, 38.0);
+    case Cue::Older: return ramp(patient.ageYears(), 50.0, 75.0);
+    }
+    return 1.0;
+}
+
+Gradient movedGradient(const Gradient& gradient, const Mover& move)
+{
+    Gradient moved = gradient;
+    moved.from = move(gradient.from);
+    moved.to = move(gradient.to);
+    return moved;
+}
+
+Bounds noBounds()
+{
+    constexpr double kFar = std::numeric_limits<double>::max();
+    return {{kFar, kFar}, {-kFar, -kFar}};
+}
+
+void widen(Bounds& bounds, const Ring& ring)
+{
+    for (const Point p : ring.points) {
+        bounds.low = {std::min(bounds.low.x, p.x), std::min(bounds.low.y, p.y)};
+        bounds.high = {std::max(bounds.high.x, p.x), std::max(bounds.high.y, p.y)};
+    }
+}
+
+void mirror(MovedInk& ink)
+{
+    for (MovedShape& shape : ink.shapes) {
+        for (Ring& ring : shape.rings)
+            std::ranges::transform(ring.points, ring.points.begin(), mirrored);
+    }
+    for (Gradient& gradient : ink.gradients) {
+        gradient.from = mirrored(gradient.from);
+        gradient.to = mirrored(gradient.to);
+    }
+    ink.paper = {{-ink.paper.high.x, ink.paper.low.y}, {-ink.paper.low.x, ink.paper.high.y}};
+}
+
+}  // namespace moved_detail
+
+using namespace moved_detail;
+
+MovedInk movedInk(const Plate& plate, const BodyMap& map, const Patient& patient)
+{
+    MovedInk ink;
+    const auto moverOf = [&map](int limb) -> Mover {
+        return [&map, limb](Point p) { return map.toPatient(limb, p); };
+    };
+    for (const Gradient& gradient : plate.gradients)
+        ink.gradients.push_back(movedGradient(gradient, moverOf(gradient.limb)));
+
+    Bounds drawn = noBounds();
+    Bounds moved = noBounds();
+    for (std::size_t s = 0; s < plate.structures.size(); ++s) {
+        const Structure& structure = plate.structures[s];
+        const Mover move = moverOf(structure.limb);
+        for (const InkShape& shape : structure.shapes) {
+            const double opacity = shape.opacity * strength(shape.cue, patient);
+            MovedShape out{static_cast<int>(s), {}, shape.tone, shape.gradient, opacity, shape.penStroke};
+            for (const Ring& ring : shape.rings) {
+                out.rings.push_back(shape.penStroke ? movedStroke(ring, move) : movedArea(ring, move));
+                widen(drawn, ring);
+                widen(moved, out.rings.back());
+            }
+            if (opacity > 0.0)
+                ink.shapes.push_back(std::move(out));
+        }
+    }
+    // The paper keeps the margins it was drawn with.
+    ink.paper = {plate.paper.low + (moved.low - drawn.low), plate.paper.high + (moved.high - drawn.high)};
+    if (patient.side() == Side::Left)
+        mirror(ink);
+    return ink;
+}
+
+int limbAt(const Plate& plate, const BodyMap& map, Side side, Point viewer)
+{
+    const Point frame = side == Side::Left ? mirrored(viewer) : viewer;
+    for (int limb = map.limbCount() - 1; limb >= 0; --limb) {
+        const Point drawn = map.toPlate(limb, frame);
+        for (const Structure& structure : plate.structures) {
+            if (structure.layer != Layer::Skin || structure.limb != limb)
+                continue;
+            const auto covered = [&](const InkShape& shape) { return !shape.penStroke && covers(shape.rings, drawn); };
+            if (std::ranges::any_of(structure.shapes, covered))
+                return limb;
+        }
+    }
+    return -1;
+}
+
+}  // namespace fb

@@ -1,0 +1,104 @@
+// Reading resources/proportions: see proportions.h for the contract.
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "core/body/proportions.h"
+
+namespace fb {
+
+using nlohmann::json;
+
+class ProportionsReader {
+public:
+    [[nodiscard]] static Result<Proportions> read(std::string_view text)
+    {
+        const json document = json::parse(text, nullptr, false);
+        if (!document.is_object())
+            return fault(Problem::ProportionsBroken, "the file");
+        ProportionsReader reader(document);
+        for (std::size_t m = 0; m < kMeasureCount && reader.m_broken.empty(); ++m)
+            reader.readMeasure(static_cast<Measure>(m));
+        reader.readShares();
+        if (!reader.m_broken.empty())
+            return fault(Problem::ProportionsBroken, reader.m_broken);
+        return std::move(reader.m_proportions);
+    }
+
+private:
+    explicit ProportionsReader(const json& document) : m_document(document) {}
+
+    [[nodiscard]] json member(const json& from, const std::string& key, const std::string& path)
+    {
+        if (from.is_object() && from.contains(key))
+            return from[key];
+        m_broken = path + key;
+        return {};
+    }
+    [[nodiscard]] double number(const json& from, const std::string& key, const std::string& path)
+    {
+        const json value = member(from, key, path);
+        if (value.is_number() && std::isfinite(value.get<double>()))
+            return value.get<double>();
+        m_broken = path + key;
+        return 0.0;
+    }
+    [[nodiscard]] static double numberOr0(const json& from, const char* key)
+    {
+        return from.is_object() && from.contains(key) && from[key].is_number() ? from[key].get<double>() : 0.0;
+    }
+    [[nodiscard]] std::string source(const json& from, const std::string& path)
+    {
+        const json value = member(from, "source", path);
+        if (value.is_string() && !value.get<std::string>().empty())
+            return value.get<std::string>();
+        m_broken = path + "source";
+        return {};
+    }
+
+    void readMeasure(Measure measure)
+    {
+        const std::string key(wordOf(measure));
+        const json both = member(member(m_document, "measures", ""), key, "measures.");
+        for (const Sex sex : kSexes) {
+            const std::string path = "measures." + key + "." + std::string(wordOf(sex)) + ".";
+            const json entry = member(both, std::string(wordOf(sex)), "measures." + key + ".");
+            Proportions::Row& row = m_proportions.m_rows[static_cast<std::size_t>(measure)][sex == Sex::Male];
+            row.intercept = number(entry, "intercept", path);
+            row.residualSd = number(entry, "residual_sd", path);
+            row.stature = numberOr0(entry, "stature");
+            row.bmi = numberOr0(entry, "bmi");
+            row.sqrtBmi = numberOr0(entry, "sqrt_bmi");
+            row.age = numberOr0(entry, "age");
+            row.highFrom = numberOr0(entry, "high_from_bmi");
+            row.highSqrtBmi = numberOr0(entry, "high_sqrt_bmi");
+            row.source = source(entry, path);
+        }
+    }
+
+    void readShares()
+    {
+        const json shares = member(m_document, "axilla_share_of_arm", "");
+        const json older = member(m_document, "older_stature", "");
+        m_proportions.m_olderFrom = number(older, "from_age", "older_stature.");
+        for (const Sex sex : kSexes) {
+            const std::string word(wordOf(sex));
+            const json share = member(shares, word, "axilla_share_of_arm.");
+            m_proportions.m_axillaShare[sex == Sex::Male] = {number(share, "mean", "axilla_share_of_arm."),
+                                                             number(share, "sd", "axilla_share_of_arm.")};
+            m_proportions.m_olderStature[sex == Sex::Male] = number(older, word, "older_stature.");
+        }
+        const json fat = member(m_document, "least_arm_fat_mm", "");
+        m_proportions.m_leastArmFat = Mm{number(fat, "value", "least_arm_fat_mm.")};
+    }
+
+    const json& m_document;
+    std::string m_broken;
+    Proportions m_proportions;
+};
+
+Result<Proportions> Proportions::parse(std::string_view text)
+{
+    return ProportionsReader::read(text);
+}
+
+}  // namespace fb

@@ -1,0 +1,59 @@
+#include "core/policy/policy.h"
+
+namespace fb {
+
+namespace policy_detail {
+
+// Ranges are limits of sense for a file, not clinical numbers.
+constexpr std::array<PolicyField, kPolicyKeyCount> kFields{{
+    {PolicyKey::DeltoidReferenceArm, "deltoid", "reference_arm_cm", "cm", 20.0, 45.0},
+    {PolicyKey::DeltoidStripTop, "deltoid", "strip_top", "of arm length", 0.05, 0.20},
+    {PolicyKey::DeltoidStripBottom, "deltoid", "strip_bottom", "of arm length", 0.10, 0.30},
+    {PolicyKey::DeltoidStripIdeal, "deltoid", "strip_ideal", "of arm length", 0.06, 0.29},
+    {PolicyKey::DeltoidStripHalfWidth, "deltoid", "strip_half_width_cm", "cm at the reference arm", 0.3, 3.0},
+    {PolicyKey::DeltoidCentroidDistance, "deltoid", "centroid_distance_cm", "cm at the reference arm", 3.2, 8.0},
+    {PolicyKey::DeltoidTwoInches, "deltoid", "two_inches_cm", "cm at the reference arm", 4.0, 6.0},
+    {PolicyKey::DeltoidFingerWidth, "deltoid", "finger_width_cm", "cm", 1.2, 2.5},
+    {PolicyKey::DeltoidFingersLow, "deltoid", "fingers_low", "fingers", 1.0, 3.0},
+    {PolicyKey::DeltoidFingersHigh, "deltoid", "fingers_high", "fingers", 2.0, 4.0},
+    {PolicyKey::DeltoidMuscleLength, "deltoid", "muscle_length_cm", "cm at the reference arm", 10.0, 22.0},
+    {PolicyKey::DeltoidHalfwayShare, "deltoid", "halfway_share", "of the muscle length", 0.3, 0.6},
+    {PolicyKey::PointHalfAlong, "deltoid", "point_half_along_cm", "cm at the reference arm", 0.3, 2.0},
+    {PolicyKey::PointHalfAcross, "deltoid", "point_half_across_cm", "cm at the reference arm", 0.3, 3.0},
+    {PolicyKey::ArmpitMargin, "deltoid", "armpit_margin_cm", "cm at the reference arm", 0.1, 2.0},
+    {PolicyKey::JointShare, "hazards", "joint_share", "of arm length", 0.05, 0.12},
+    {PolicyKey::BursaEdge, "hazards", "bursa_edge_cm", "cm at the reference arm", 2.0, 6.0},
+    {PolicyKey::NerveFrontLow, "hazards", "nerve_front_low", "of arm length", 0.10, 0.30},
+    {PolicyKey::NerveFrontHigh, "hazards", "nerve_front_high", "of arm length", 0.10, 0.30},
+    {PolicyKey::NerveBackLow, "hazards", "nerve_back_low", "of arm length", 0.08, 0.30},
+    {PolicyKey::NerveBackHigh, "hazards", "nerve_back_high", "of arm length", 0.08, 0.30},
+    {PolicyKey::RadialBack, "hazards", "radial_back_cm", "cm at the reference arm", 6.0, 14.0},
+    {PolicyKey::AcceptableMargin, "grading", "acceptable_margin_cm", "cm at the reference arm", 0.0, 2.0},
+    {PolicyKey::PointsOnTarget, "grading", "points_on_target", "points", 0.0, 10.0},
+    {PolicyKey::PointsAcceptable, "grading", "points_acceptable", "points", 0.0, 10.0},
+    {PolicyKey::PointsOffTarget, "grading", "points_off_target", "points", 0.0, 10.0},
+    {PolicyKey::LimbLateralShare, "grading", "limb_lateral_share", "of the front-back half depth", 0.6, 1.4},
+}};
+
+}  // namespace policy_detail
+
+std::span<const PolicyField> policyFields()
+{
+    return policy_detail::kFields;
+}
+
+Policy Policy::with(PolicyKey key, double value) const
+{
+    Policy changed = *this;
+    changed.m_values[index(key)] = value;
+    return changed;
+}
+
+Policy Policy::withConvention(Convention convention) const
+{
+    Policy changed = *this;
+    changed.m_deltoidConvention = convention;
+    return changed;
+}
+
+}  // namespace fb

@@ -1,0 +1,93 @@
+// The lab's own numbers: conventions, distances, tolerances and points, each with the source
+// it comes from (or the words "lab's choice"). The shipped values stand in
+// resources/policy/default.json, which is their only home.
+//
+// A lab may name a file of its own that holds only what it changes; everything else keeps
+// the shipped value. A policy is checked once, here; after that nobody asks again.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "core/basics/enums.h"
+#include "core/basics/problem.h"
+
+namespace fb {
+
+// Names of the numbers; `policyFields()` gives each its key in the file, unit and range.
+enum class PolicyKey {
+    DeltoidReferenceArm,      // cm: the arm length at which the cm values below hold
+    DeltoidStripTop,          // share of the arm length, likewise the next two
+    DeltoidStripBottom,
+    DeltoidStripIdeal,
+    DeltoidStripHalfWidth,    // cm at the reference arm
+    DeltoidCentroidDistance,  // cm at the reference arm
+    DeltoidTwoInches,         // cm at the reference arm
+    DeltoidFingerWidth,       // cm, never scaled
+    DeltoidFingersLow,        // fingers
+    DeltoidFingersHigh,
+    DeltoidMuscleLength,      // cm at the reference arm
+    DeltoidHalfwayShare,      // of the muscle length
+    PointHalfAlong,           // cm at the reference arm: region about a bare point
+    PointHalfAcross,
+    ArmpitMargin,             // cm at the reference arm: an ideal point keeps this from armpit level
+    JointShare,               // share of the arm length: above it joint and bursa are struck
+    BursaEdge,                // cm at the reference arm
+    NerveFrontLow,            // shares of the arm length
+    NerveFrontHigh,
+    NerveBackLow,
+    NerveBackHigh,
+    RadialBack,               // cm at the reference arm
+    AcceptableMargin,         // cm at the reference arm, outside the region
+    PointsOnTarget,
+    PointsAcceptable,
+    PointsOffTarget,
+    LimbLateralShare          // lateral half axis as a share of the front-back half axes
+};
+
+inline constexpr std::size_t kPolicyKeyCount = static_cast<std::size_t>(PolicyKey::LimbLateralShare) + 1;
+
+struct PolicyField {
+    PolicyKey key{};
+    std::string_view group;  // object in the file
+    std::string_view name;   // member of that object
+    std::string_view unit;
+    double low = 0.0;  // allowed, both ends inclusive
+    double high = 0.0;
+};
+
+[[nodiscard]] std::span<const PolicyField> policyFields();
+
+class Policy {
+public:
+    // The complete default: every field must be there, with a source.
+    [[nodiscard]] static Result<Policy> parse(std::string_view text);
+    // A lab's own file over a base: only the fields it names change.
+    [[nodiscard]] static Result<Policy> parseOver(std::string_view text, const Policy& base);
+
+    [[nodiscard]] double value(PolicyKey key) const { return m_values[index(key)]; }
+    [[nodiscard]] const std::string& source(PolicyKey key) const { return m_sources[index(key)]; }
+    [[nodiscard]] Convention convention(Site) const { return m_deltoidConvention; }
+    [[nodiscard]] const std::string& name() const { return m_name; }
+
+    // The same policy with one number replaced; the value must lie in the field's range.
+    [[nodiscard]] Policy with(PolicyKey key, double value) const;
+    [[nodiscard]] Policy withConvention(Convention convention) const;
+
+    friend bool operator==(const Policy&, const Policy&) = default;
+
+private:
+    Policy() = default;
+    [[nodiscard]] static std::size_t index(PolicyKey key) { return static_cast<std::size_t>(key); }
+    friend class PolicyReader;
+
+    std::string m_name;
+    Convention m_deltoidConvention = Convention::DeltoidStrip;
+    std::array<double, kPolicyKeyCount> m_values{};
+    std::array<std::string, kPolicyKeyCount> m_sources;
+};
+
+}  // namespace fb

@@ -1,0 +1,84 @@
+// One run of practice as a state machine: pick the side, mark, grade, next, summary.
+//
+// Pure: no clock, no files, no randomness of its own. Calls that do not fit the phase change
+// nothing and return false.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "core/geometry/point.h"
+#include "core/grade/grade.h"
+#include "core/session/request.h"
+#include "core/site/locate.h"
+
+namespace fb {
+
+struct PracticeSetup {
+    std::uint64_t seed = 1;
+    int length = 10;  // requests, 1 to 200
+    HelpLevel help = HelpLevel::DrawnAndNamed;
+    bool asksSide = true;  // the learner first picks the patient's left or right
+
+    friend bool operator==(const PracticeSetup&, const PracticeSetup&) = default;
+};
+
+// RunLengthOutOfRange or the setup itself.
+[[nodiscard]] Result<PracticeSetup> checkedSetup(PracticeSetup setup);
+
+enum class Phase { PickingSide, Marking, Graded, Summary };
+
+struct Attempt {
+    Request request;
+    std::optional<bool> sideRight;  // whether the side was picked right at the first try, if asked
+    Point mark;                     // viewer's frame, cm
+    Grade grade;
+    Point offIdeal;                 // skin cm from the ideal: (anterior, distal), over the target's scale
+};
+
+class Practice {
+public:
+    // The atlas outlives the practice; the setup is valid.
+    Practice(Atlas atlas, Policy policy, PracticeSetup setup);
+
+    [[nodiscard]] Phase phase() const { return m_phase; }
+    [[nodiscard]] const PracticeSetup& setup() const { return m_setup; }
+    [[nodiscard]] const Policy& policy() const { return m_policy; }
+    [[nodiscard]] const Request& request() const { return m_request; }
+    [[nodiscard]] const Target& target() const { return *m_target; }
+    [[nodiscard]] const BodyMap& map() const { return *m_map; }
+    [[nodiscard]] std::optional<Point> mark() const { return m_mark; }
+    [[nodiscard]] const std::vector<Attempt>& attempts() const { return m_attempts; }
+    // The grade of the current request, once graded.
+    [[nodiscard]] const Attempt* graded() const;
+    // Whether the last pick of a side was wrong (the classic slip); it may be tried again.
+    [[nodiscard]] bool pickedWrongSide() const { return m_pickedWrong; }
+
+    bool pickSide(Side side);
+    // MarkOutsideBody leaves an earlier mark where it was.
+    [[nodiscard]] Result<bool> placeMark(Point viewer);
+    bool withdrawMark();
+    bool grade();
+    bool next();
+    // The same requests once more, from the first.
+    void repeat();
+
+private:
+    void open(int number);
+
+    Atlas m_atlas;
+    Policy m_policy;
+    PracticeSetup m_setup;
+    Phase m_phase = Phase::Marking;
+    Request m_request;
+    std::optional<BodyMap> m_map;
+    std::optional<Target> m_target;
+    std::optional<Point> m_mark;
+    std::optional<MarkedLimb> m_limb;
+    std::optional<bool> m_sideRight;
+    bool m_pickedWrong = false;
+    std::vector<Attempt> m_attempts;
+};
+
+}  // namespace fb

@@ -1,0 +1,41 @@
+// The figure a hand makes to find the site, as ordered steps. The projector replays these,
+// practice draws them as feedback, the grader's target is built from the same points.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "core/geometry/point.h"
+
+namespace fb {
+
+enum class StepCode {
+    FeelAcromion,      // point: lateral lower edge of the acromion
+    AcromionBase,      // line: front corner to back corner
+    ArmpitLevel,       // line across the arm
+    Apex,              // point: mid-lateral at armpit level
+    Triangle,          // closed figure
+    MidLateralLine,    // line from acromion to apex
+    MeasureDown,       // line from the acromion to the region's upper edge
+    LayFingers,        // lines, one a fingerbreadth
+    FeelTuberosity,    // point: where the deltoid ends
+    Region,            // closed figure: the target region
+    IdealPoint         // point
+};
+
+inline constexpr int kStepCodeCount = static_cast<int>(StepCode::IdealPoint) + 1;
+
+enum class FigureKind { Point, Line, Closed };
+
+struct Step {
+    StepCode code{};
+    FigureKind kind{};
+    std::vector<Point> points;  // viewer's frame, cm
+};
+
+using Construction = std::vector<Step>;
+
+[[nodiscard]] std::string_view wordOf(StepCode code);
+[[nodiscard]] std::string_view wordOf(FigureKind kind);
+
+}  // namespace fb
