@@ -14,11 +14,13 @@
 
 #include <QPointF>
 #include <QSet>
+#include <QVector>
 #include <QWidget>
 #include <memory>
 #include <optional>
 
 #include "app/canvas/ink_painter.h"
+#include "app/canvas/plate_words.h"
 #include "app/look/palette.h"
 #include "app/scene/scene.h"
 #include "core/basics/enums.h"
@@ -45,6 +47,12 @@ public:
     [[nodiscard]] QPointF crosshair() const;  // cm
     [[nodiscard]] bool isSharp() const;       // the drawing shown is the finished one of this size
 
+    // What a screen reader is told of, in the order of the accessible children.
+    [[nodiscard]] QVector<SpokenItem> spokenItems() const;
+
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
+
 public Q_SLOTS:
     void showWhole();
     void zoomBy(double factor);
@@ -55,7 +63,15 @@ Q_SIGNALS:
     void gradeAsked();
     void sharpened();              // the worker's finished drawing is on screen
 
+protected:
+    bool event(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
 private:
+    void retranslate();
+
     class Private;
     std::unique_ptr<Private> d;
 };

@@ -7,9 +7,13 @@ namespace fb {
 
 namespace console_detail {
 
-// Before QGuiApplication reads it.
+// Standard error belongs to our one sentence, not to remarks about the machine.
+void dropRemarks(QtMsgType, const QMessageLogContext&, const QString&) {}
+
+// Before QGuiApplication starts.
 int& withoutDisplay(int& argc)
 {
+    qInstallMessageHandler(&dropRemarks);
     qputenv("QT_QPA_PLATFORM", "offscreen");
     return argc;
 }

@@ -16,7 +16,8 @@ inline constexpr int kExitBad = 2;
 // One line to standard error.
 void toErrors(const QString& sentence);
 
-// A QGuiApplication that asks for no display. One at a time, as every QGuiApplication.
+// A QGuiApplication that asks for no display and keeps its remarks to itself. One at a time, as every
+// QGuiApplication.
 class OffscreenApplication {
 public:
     explicit OffscreenApplication(char** argv);

@@ -40,10 +40,10 @@ QString wordText(std::string_view word)
 
 QString bodyText(const Patient& patient)
 {
-    //: sex, age, stature, weight
-    return Words::tr("%1, %2 years, %3 cm, %4 kg")
-        .arg(sexName(patient.sex()), plain(patient.ageYears()), plain(patient.stature().value()),
-             plain(patient.weight().value()));
+    const QString sentence = patient.sex() == Sex::Female ? Words::tr("Female, %1 years, %2 cm, %3 kg")
+                                                          : Words::tr("Male, %1 years, %2 cm, %3 kg");
+    return sentence.arg(plain(patient.ageYears()), plain(patient.stature().value()),
+                        plain(patient.weight().value()));
 }
 
 QString hazardsText(const Target& target, bool near)

@@ -90,7 +90,7 @@ Result<PlateSheet> sheetOf(const Query& query, const Policy& policy, const Libra
     PlateSheet sheet;
     sheet.title = titleText(query);
     sheet.aside = asideText(query);
-    sheet.scene = targetScene(*target);
+    sheet.scene = targetScene(*target) + helpScene(*target, HelpLevel::DrawnAndNamed);
     if (mark) {
         const auto grade = gradeFor(query, policy, *target, library, *mark);
         if (!grade)

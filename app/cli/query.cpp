@@ -34,7 +34,7 @@ Result<std::string_view> given(const Arguments& arguments, Option option)
 {
     const std::string& text = arguments.value(option);
     if (text.empty())
-        return fault(Problem::ArgumentMissing, "--" + std::string(wordOf(option)));
+        return fault(Problem::ArgumentMissing, std::string("--").append(wordOf(option)));
     return text;
 }
 

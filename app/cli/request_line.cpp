@@ -26,7 +26,9 @@ std::optional<std::string> textOf(const json& value)
     for (const json& part : value) {
         if (!part.is_number())
             return std::nullopt;
-        list += (list.empty() ? "" : ",") + part.dump();
+        if (!list.empty())
+            list += ',';
+        list += part.dump();
     }
     return list;
 }

@@ -24,7 +24,7 @@ PracticePage::PracticePage(PracticePresenter& presenter, QWidget* parent)
     : QWidget(parent), m_presenter(presenter), m_practising(new QWidget(this)), m_plate(new PlateView(m_practising)),
       m_bar(new PlateBar(m_practising)), m_request(new RequestPanel), m_hint(parts::text(m_practising, "hint")),
       m_grade(new GradePanel(m_practising)), m_whyButton(parts::toggle(m_practising, "why")),
-      m_notice(new Notice(m_practising)), m_gradeButton(parts::mainButton(m_practising, "grade")),
+      m_notice(new Notice(this)), m_gradeButton(parts::mainButton(m_practising, "grade")),
       m_withdrawButton(parts::button(m_practising, "withdraw")), m_nextButton(parts::mainButton(m_practising, "next"))
 {
     m_plate->setObjectName(QStringLiteral("plate"));
@@ -36,7 +36,13 @@ PracticePage::PracticePage(PracticePresenter& presenter, QWidget* parent)
 
 void PracticePage::layOut()
 {
-    m_pages = new QStackedLayout(this);
+    auto* rows = new QVBoxLayout(this);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(0);
+    m_pages = new QStackedLayout;
+    rows->addLayout(m_pages, 1);
+    rows->addWidget(m_notice);
+    m_notice->setContentsMargins(space::kMargin, 0, space::kMargin, space::kNear);
     auto* row = new QHBoxLayout(m_practising);
     row->setContentsMargins(space::kMargin, space::kApart, space::kMargin, space::kApart);
     row->setSpacing(space::kMargin);
@@ -90,7 +96,6 @@ QWidget* PracticePage::column()
     scroll->setWidget(content);
     rows->addWidget(scroll, 1);
 
-    rows->addWidget(m_notice);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(space::kNear);
     buttons->addWidget(m_gradeButton, 1);

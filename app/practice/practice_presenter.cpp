@@ -25,14 +25,24 @@ void PracticePresenter::setUp(const PracticeSetup& setup, std::optional<Conventi
         Q_EMIT changed();
 }
 
-void PracticePresenter::useLibrary(const std::shared_ptr<const Library>& library)
+void PracticePresenter::useLibrary(const std::shared_ptr<const Library>& library, const QString& policyFile)
 {
     m_library = library;
-    if (!m_policy)
-        m_policy = library->defaultPolicy();
+    m_policy = library->defaultPolicy();
+    std::optional<Fault> broken;
+    if (!policyFile.isEmpty()) {
+        if (const auto policy = library->policyWith(policyFile)) {
+            m_policy = *policy;
+            m_state.policyFile = policyFile;
+        } else {
+            broken = policy.error();
+        }
+    }
     PracticeSetup setup;
-    setup.seed = m_wanted ? m_wanted->seed : m_seeds.fresh();
+    setup.seed = m_seeds.fresh();
     open(m_wanted.value_or(setup));
+    if (broken)
+        tell(*broken);
 }
 
 void PracticePresenter::tell(const Fault& fault)
@@ -113,6 +123,9 @@ void PracticePresenter::open(const PracticeSetup& setup)
         tell(atlas.error());
         return;
     }
+    if (m_convention == m_policy->convention(Site::Deltoid))
+        m_convention.reset();
+    m_state.chosenConvention = m_convention;
     const Policy policy = m_convention ? m_policy->withConvention(*m_convention) : *m_policy;
     m_state.convention = policy.convention(Site::Deltoid);
     m_state.policy = std::make_shared<const Policy>(policy);

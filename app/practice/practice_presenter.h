@@ -29,8 +29,9 @@ public:
     // A convention that is not given is the policy's own.
     void setUp(const PracticeSetup& setup, std::optional<Convention> convention);
     // From here on requests can be opened; the first run starts with a fresh seed unless
-    // setUp named one.
-    void useLibrary(const std::shared_ptr<const Library>& library);
+    // setUp named one. A lab's policy file that cannot be used is told in the notice, and
+    // the shipped policy stands in.
+    void useLibrary(const std::shared_ptr<const Library>& library, const QString& policyFile = {});
     void tell(const Fault& fault);  // shown as the notice
     void dismissNotice();
 

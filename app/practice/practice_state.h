@@ -37,7 +37,8 @@ struct PracticeState {
     std::optional<Fault> notice;  // what went wrong last; everything else stayed as it was
 
     PracticeSetup setup;
-    Convention convention{};
+    Convention convention{};                    // in force
+    std::optional<Convention> chosenConvention;  // when it is not the policy's own
     QString policyFile;  // empty: the shipped policy
 
     Phase phase = Phase::Marking;

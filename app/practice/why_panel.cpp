@@ -3,6 +3,7 @@
 #include <QCheckBox>
 #include <QGridLayout>
 #include <QLabel>
+#include <QStyle>
 #include <cmath>
 
 #include "app/look/style.h"

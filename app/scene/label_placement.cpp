@@ -1,6 +1,7 @@
 #include "app/scene/label_placement.h"
 
 #include <QFontMetricsF>
+#include <QLineF>
 #include <algorithm>
 #include <array>
 #include <cmath>

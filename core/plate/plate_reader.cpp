@@ -85,6 +85,12 @@ int PlateReader::toneOf(std::string_view hex) const
     return it == m_plate.tones.end() ? -1 : static_cast<int>(it - m_plate.tones.begin());
 }
 
+double PlateReader::numberOf(const Node& node, const char* attribute, double fallback)
+{
+    const auto number = numbersFrom(node.attribute(attribute).value(), 1);
+    return number ? number->front() : fallback;
+}
+
 PlateReader::Node PlateReader::childNamed(const Node& parent, std::string_view id)
 {
     return parent.find_child([&](const Node& n) { return id == n.attribute("id").value(); });
@@ -181,12 +187,12 @@ PlateReader::Done PlateReader::readLimb(const Node& group, Limb& limb)
     const int index = m_plate.limbNamed(limb.name);
     for (const Node& circle : group.children("circle"))
         m_plate.points[circle.attribute("id").value()] = {
-            index, framed({circle.attribute("cx").as_double(), circle.attribute("cy").as_double()})};
+            index, framed({numberOf(circle, "cx"), numberOf(circle, "cy")})};
     const std::string parent = group.attribute("data-parent").value();
     limb.parent = parent.empty() ? -1 : m_plate.limbNamed(parent);
     if (!parent.empty() && limb.parent < 0)
         return missing("points." + parent);
-    limb.angle = Degrees{group.attribute("data-angle").as_double()};
+    limb.angle = Degrees{numberOf(group, "data-angle")};
     const auto joint = m_plate.points.find(group.attribute("data-joint").value());
     if (joint == m_plate.points.end())
         return missing(std::string("points.") + limb.name + " data-joint");

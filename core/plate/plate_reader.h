@@ -43,6 +43,8 @@ private:
     [[nodiscard]] Point framed(Point mm) const;  // svg millimetres to the frame
     [[nodiscard]] int toneOf(std::string_view hex) const;
     [[nodiscard]] std::optional<std::vector<Ring>> framedRings(const Node& path) const;
+    // A number of an attribute, whatever the machine's locale; the fallback when there is none.
+    [[nodiscard]] static double numberOf(const Node& node, const char* attribute, double fallback = 0.0);
     [[nodiscard]] static Node childNamed(const Node& parent, std::string_view id);
 
     std::string m_file;

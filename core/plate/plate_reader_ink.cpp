@@ -34,17 +34,17 @@ PlateReader::Done PlateReader::readGradients(const Node& root)
         if (gradient.limb < 0)
             return missing(id + " data-limb");
         const auto at = [&](const char* x, const char* y) {
-            return framed({node.attribute(x).as_double(), node.attribute(y).as_double()});
+            return framed({numberOf(node, x), numberOf(node, y)});
         };
         gradient.from = gradient.radial ? at("cx", "cy") : at("x1", "y1");
-        gradient.to = gradient.radial ? gradient.from + Point{node.attribute("r").as_double() / 10.0, 0.0}
+        gradient.to = gradient.radial ? gradient.from + Point{numberOf(node, "r") / 10.0, 0.0}
                                       : at("x2", "y2");
         for (const Node& stop : node.children("stop")) {
             const int tone = toneOf(stop.attribute("stop-color").value());
             if (tone < 0)
                 return fault(Problem::PlateForbidden, m_file, id + " stop-color");
-            gradient.stops.push_back({stop.attribute("offset").as_double(), tone,
-                                      stop.attribute("stop-opacity").as_double(1.0)});
+            gradient.stops.push_back({numberOf(stop, "offset"), tone,
+                                      numberOf(stop, "stop-opacity", 1.0)});
         }
         if (gradient.stops.empty())
             return missing(id + " stop");
@@ -104,7 +104,7 @@ PlateReader::Done PlateReader::readShape(const Node& path, Structure& into)
     shape.rings = std::move(*rings);
     if (const auto done = readFill(path.attribute("fill").value(), name, shape); !done)
         return done;
-    shape.opacity = std::clamp(path.attribute("fill-opacity").as_double(1.0), 0.0, 1.0);
+    shape.opacity = std::clamp(numberOf(path, "fill-opacity", 1.0), 0.0, 1.0);
     shape.penStroke = std::strcmp(path.attribute("data-ink").value(), "stroke") == 0;
     shape.cue = plate_ink_detail::cueFrom(path.attribute("data-cue").value());
     if (shape.penStroke && !plate_ink_detail::isPenStroke(shape))

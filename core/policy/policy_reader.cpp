@@ -25,6 +25,8 @@ Result<json> parsedObject(std::string_view text)
         return document;
     } catch (const json::parse_error& error) {
         return fault(Problem::PolicyCutShort, std::to_string(lineOf(text, error.byte)));
+    } catch (const json::out_of_range&) {
+        return fault(Problem::PolicyWrongType, "the file", "number too large");
     }
 }
 

@@ -33,7 +33,7 @@ struct Step {
     std::vector<Point> points;  // viewer's frame, cm
 };
 
-using Construction = std::vector<Step>;
+using Steps = std::vector<Step>;
 
 [[nodiscard]] std::string_view wordOf(StepCode code);
 [[nodiscard]] std::string_view wordOf(FigureKind kind);

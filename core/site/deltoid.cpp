@@ -32,7 +32,7 @@ public:
     {
     }
 
-    [[nodiscard]] Construction built(const Polygon& region)
+    [[nodiscard]] Steps built(const Polygon& region)
     {
         add(StepCode::FeelAcromion, FigureKind::Point, {m_arm.acromion});
         switch (m_convention) {
@@ -105,7 +105,7 @@ private:
     const Policy& m_policy;
     const Arm& m_arm;
     const DeltoidBand& m_band;
-    Construction m_steps;
+    Steps m_steps;
 };
 
 }  // namespace deltoid_detail
@@ -160,7 +160,7 @@ Target deltoidTarget(Convention convention, const Policy& policy, const Arm& arm
         heldBand(deltoidBand(convention, policy, arm.armLength), policy, arm.armLength, arm.axillaDepth);
     const Point idealSkin{0.0, -band.ideal};
     Polygon region = deltoid_detail::shownRegion(band, arm);
-    Construction construction = deltoid_detail::Builder(convention, policy, arm, band).built(region);
+    Steps construction = deltoid_detail::Builder(convention, policy, arm, band).built(region);
     return Target{Site::Deltoid,
                   {},
                   {},

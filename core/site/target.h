@@ -32,7 +32,7 @@ struct Target {
     Polygon regionSkin;
     Point idealSkin;
     std::vector<Hazard> hazards;
-    Construction construction;
+    Steps construction;
     std::map<std::string, Point> landmarks;  // plane; lower_snake_case names
     std::map<std::string, double> levels;    // y in cm
     CrossSection section;

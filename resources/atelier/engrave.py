@@ -4,7 +4,7 @@
 """
 from check import check
 from curves import Line, add, between, dist, line, mix, smooth, sub, unit
-from ink import (LIGHT, area, contour, dot, dotted, feather, fibres, hatch, open_path, pen, ramp,
+from ink import (LIGHT, area, contour, dot, dotted, echo, feather, fibres, glow, hatch, open_path, pen, ramp,
                  ribbon, rim, stipple)
 from plate import LAYERS, Plate
 

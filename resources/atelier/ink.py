@@ -130,7 +130,7 @@ def ramp(t, *pairs):
 
 
 def hatch(lit, edge, gap=3.0, reach=0.6, weight=0.55, bow=0.1, t0=0.0, t1=1.0,
-          skew=0.0, stagger=0.16, seed=0.37, inset=0.0):
+          skew=0.0, stagger=0.16, seed=0.37, inset=0.0, half=None):
     """Cross-contour hatching: strokes laid round a form, from a lit line toward its shaded edge.
 
     lit, edge: two lines running the same way (for a limb: its two outlines or core and outline).
@@ -139,6 +139,8 @@ def hatch(lit, edge, gap=3.0, reach=0.6, weight=0.55, bow=0.1, t0=0.0, t1=1.0,
     bow: sag of the stroke as a part of its length, + toward the end of the form (or function of s:
          - above the eye, + below it, makes a form round in both directions).
     skew: shifts the lit end along the form, for a second crossing layer.
+    half: function of s: part of the reach of in-between strokes at half spacing (0 = none), which
+          deepen the darkest places more cleanly than crossing does.
     """
     lit, edge = line(lit), line(edge)
     fr = reach if callable(reach) else (lambda s: reach)
@@ -146,10 +148,12 @@ def hatch(lit, edge, gap=3.0, reach=0.6, weight=0.55, bow=0.1, t0=0.0, t1=1.0,
     fb = bow if callable(bow) else (lambda s: bow)
     n = max(1, int(edge.length * (t1 - t0) / gap))
     res = []
-    for k in range(n + 1):
-        s = t0 + (t1 - t0) * k / n
-        r, w = fr(s), fw(s)
-        if r < 0.04 or w < 0.1:
+    marks = [(t0 + (t1 - t0) * k / n, 1.0) for k in range(n + 1)]
+    if half:
+        marks += [(s, half(s)) for s in (t0 + (t1 - t0) * (k + .5) / n for k in range(n))]
+    for k, (s, part) in enumerate(marks):
+        r, w = fr(s) * part, fw(s) * (0.6 + 0.4 * part)
+        if part < 0.1 or r < 0.04 or w < 0.1:
             continue
         jitter = ((k * GOLDEN + seed) % 1.0) - 0.5
         r = max(0.03, r * (1 + 2 * stagger * jitter))
@@ -164,6 +168,17 @@ def hatch(lit, edge, gap=3.0, reach=0.6, weight=0.55, bow=0.1, t0=0.0, t1=1.0,
                for u in (0, .25, .5, .75, 1)]
         prof = lambda u, w=w: w * (u ** 0.85) * min(1.0, (1.03 - u) * 9) + 0.05
         res.append(pen(mid, prof))
+    return res
+
+
+def echo(points, count=3, gap=2.6, weight=0.5, fade=0.75, draw_in=0.08, t0=0.06, t1=0.94):
+    """Lines that follow a step or hollow at growing distance (to the right of travel), fading out."""
+    ln = line(points)
+    res = []
+    for k in range(1, count + 1):
+        a, b = t0 + draw_in * k, t1 - draw_in * k
+        if b - a > 0.15:
+            res.append(pen(ln.shifted(gap * k, a, b), [0.05, weight * fade ** (k - 1), weight * fade ** (k - 1), 0.05]))
     return res
 
 
@@ -244,4 +259,23 @@ def feather(inner, edge, steps=4, profile=None, power=1.0):
         out = [edge(i / n) for i in range(n + 1)]
         back = [mix(edge(i / n), inner(i / n), f * prof(i / n)) for i in range(n - 1, 0, -1)]
         res.append(area([(*out[0], "c"), *out[1:-1], (*out[-1], "c"), *back]))
+    return res
+
+
+def glow(points, right, left, steps=5, core=0.35):
+    """Nested rounded areas about a middle line: a light or hollow without crease or pointed ends.
+
+    right, left: half widths to the right and left of travel. core: length of the innermost part.
+    """
+    ln = line(points)
+    n = max(5, math.ceil(ln.length / 9))
+    res = []
+    for k in range(steps, 0, -1):
+        f = k / steps
+        half = 0.5 * (core + (1 - core) * f)
+        ts = [0.5 - half + 2 * half * i / n for i in range(n + 1)]
+        q = [math.sqrt(max(0.0, 1 - (2 * i / n - 1) ** 2)) for i in range(n + 1)]
+        one = [add(ln(t), ln.normal(t), right * f * s) for t, s in zip(ts, q)]
+        two = [add(ln(t), ln.normal(t), -left * f * s) for t, s in zip(ts, q)]
+        res.append(area([one[0], *one[1:-1], one[-1], *two[-2:0:-1]]))
     return res

@@ -16,6 +16,7 @@ PAPER = "#f6efe2"
 
 def render(svg, out, hide=(), width=1120, paper=PAPER):
     text = open(svg, encoding="utf-8").read()
+    text = re.sub(r'<path [^>]*data-cue="(full|older)"[^>]*/>', "", text)    # not on the reference body
     for layer in hide:
         text = re.sub(f'<g id="{layer}">', f'<g id="{layer}" display="none">', text)
     with tempfile.NamedTemporaryFile("w", suffix=".svg", delete=False, encoding="utf-8") as f:

@@ -2,7 +2,7 @@
 import math
 
 from engrave import Line, between, contour, feather, hatch, pen, ramp, ribbon, rim, stipple
-from side_frame import HUM_BACK, HUM_FRONT, fore
+from side_frame import ARM_BACK, ARM_FRONT, BACK, FORE_BACK, FORE_FRONT, FRONT, HUM_BACK, HUM_FRONT, fore
 
 SCAP_LATERAL = [(231, 256), (224, 270), (213, 289), (198, 312), (182, 333), (170, 346)]
 SCAP_MEDIAL = [(190, 189), (179, 200), (166, 219), (158.5, 240), (154.5, 270), (153, 305), (154.5, 332), (159, 346)]
@@ -33,6 +33,20 @@ def outline(p, shape, thick=1.3, thin=0.3, press=None):
 
 def shade(p, inner, edge, tone="bone-shade", opacity=.2, steps=3, profile=None):
     p.areas_of(feather(inner, edge, steps, profile), tone, opacity)
+
+
+def ghost(p):
+    """The body's outline, barely there, so that bared bones do not float."""
+    back, front = Line(BACK), Line(FRONT)
+    p.on("bone", "trunk")
+    for ln, a, b in ((back, .10, .74), (front, .09, .34), (front, .345, .70)):
+        p.ink(pen(ln, [.05, .7, .7, .7, .05], a, b), "bone-shade", .6)
+    p.on("bone", "forearm")
+    p.ink(pen(Line(FORE_BACK[2:]), [.05, .7, .7, .7, .3]), "bone-shade", .6)
+    p.ink(pen(Line(FORE_FRONT[2:]), [.05, .7, .7, .7, .3]), "bone-shade", .6)
+    p.on("bone", "arm")
+    p.ink(pen(Line(ARM_BACK[3:]), [.05, .7, .7, .7, .7, .05]), "bone-shade", .6)
+    p.ink(pen(Line(ARM_FRONT[3:]), [.05, .7, .7, .7, .05]), "bone-shade", .6)
 
 
 def ribs(p):
@@ -99,7 +113,7 @@ def forearm(p):
         p.ink(hatch(hi, lo, 7.5, .7, lambda s: .5 * ramp(s, (.18, 1), (.3, 0), (.55, 0), (.75, 1)), bow=.1, t0=.03, t1=.80, stagger=.3), "bone-line", .65)
         outline(p, shape, 1.5)
     p.ink([pen([fore(22, -11), fore(23, 0), fore(21.5, 11.5)], [.05, .6, .05])], "bone-line", .7)
-    p.areas_of(stipple([fore(-8, -17), fore(6, -17)], [fore(-14, -17), fore(4, -25)], 8, .42), "bone-line", .6)
+    p.areas_of(stipple([fore(-8, -17), fore(6, -17)], [fore(-14, -17), fore(4, -25)], 6, .42), "bone-line", .6)
 
 
 def humerus(p):
@@ -114,7 +128,7 @@ def humerus(p):
     p.ink(pen([(226, 214), (232, 211.5), (240, 214), (246, 211.5), (253, 213)], [.05, .5, .3, .5, .05]), "bone-line", .7)
     p.ink(pen([(221, 246), (229, 252.5), (239, 254), (249, 251)], [.05, .5, .4, .05]), "bone-line", .55)
     p.areas_of(stipple([(236, 224), (238, 250)], [(222, 218), (224, 252)], 7, .42, depth=.8), "bone-line", .55)
-    p.areas_of(stipple([(256, 222), (256, 250)], [(267, 222), (260, 254)], 6, .42, depth=.8, seed=.4), "bone-line", .55)
+    p.areas_of(stipple([(256, 222), (256, 250)], [(267, 222), (260, 254)], 5, .42, depth=.8, seed=.4), "bone-line", .55)
     outline(p, HUMERUS, 1.7)
     p.ink(hatch(back.part(.2, .88), front.part(.2, .86), 5.4, lambda s: ramp(s, (0, .38), (.5, .3), (1, .36)), lambda s: .56 * ramp(s, (.28, 1), (.42, 0), (.55, 0), (.7, 1)), stagger=.3,
                 bow=lambda s: -.05 + .2 * s, t0=.02, t1=.97), "bone-line", .7)
@@ -124,7 +138,7 @@ def humerus(p):
     shade(p, cap.shifted(-7), cap, opacity=.25, steps=3)
     p.ink(pen(cap, [.05, .7, .9, .6, .05]), "bone-line", .75)
     p.ink(pen([(229, 506), (233, 510), (236, 515), (235, 521)], [.05, .6, .6, .05]), "bone-line", .7)
-    p.areas_of(stipple([(238, 508), (238, 524)], [(229, 510), (232, 525)], 8, .42), "bone-line", .6)
+    p.areas_of(stipple([(238, 508), (238, 524)], [(229, 510), (232, 525)], 6, .42), "bone-line", .6)
     p.on("bone", "arm", "deltoid-tuberosity", "Deltoid tuberosity")
     left, right = [(235.5, 348), (237, 360), (240, 372), (242, 381)], [(247, 345), (247.6, 358), (245.4, 371), (242, 381)]
     p.area([*left, *right[-2::-1], (241, 343)], "bone-light", .85)
@@ -140,6 +154,7 @@ def draw(p):
              [(0, "bone-base"), (0.28, "bone-light"), (0.6, "bone-base"), (1, "bone-shade")])
     p.linear("wash.scapula", "trunk", (158, 240), (226, 300), [(0, "bone-light"), (0.55, "bone-base"), (1, "bone-base")])
     p.linear("wash.fore", "forearm", fore(100, 20), fore(100, -22), [(0, "bone-base"), (0.35, "bone-light"), (1, "bone-base")])
+    ghost(p)
     ribs(p)
     scapula(p)
     clavicle(p)

@@ -1,10 +1,10 @@
 """Shoulder from the side: the gown slipped round the trunk, the blanket over lap and hand."""
 import math
 
-from engrave import Line, between, contour, feather, hatch, pen, ramp
+from engrave import Line, between, contour, echo, feather, hatch, pen, ramp
 
-HEM = [(130.5, 341), (146, 350), (170, 357), (205, 361), (250, 361), (295, 355), (330, 345), (355, 334), (370, 323)]
-ROLL = [(131, 355), (148, 363), (172, 370), (206, 374), (250, 374), (297, 368), (333, 357), (358, 345), (370.5, 336)]
+HEM = [(130.5, 341), (146, 350), (170, 357), (205, 361), (250, 361), (295, 355), (330, 345), (355, 334.5), (367, 325)]
+ROLL = [(131, 355), (148, 363), (172, 370), (206, 374), (250, 374), (297, 368), (333, 357), (358, 345.5), (370, 337)]
 
 
 def washes(p):
@@ -20,29 +20,35 @@ def soft(p, inner, edge, tone, opacity, steps=3, profile=None):
 def gown(p):
     p.on("skin", "trunk")
     back = [(130.5, 341), (129.8, 350), (132, 375), (137, 415), (142.5, 465), (145, 515), (144, 560), (141, 600), (136, 634)]
-    front = [(370, 323), (372, 336), (370.5, 360), (369, 400), (365, 450), (361, 510), (362, 560), (368, 600), (376, 634)]
+    front = [(367, 325), (371.5, 331), (372, 344), (371, 364), (369, 400), (365, 450), (361, 510), (372, 548), (400, 580), (424, 612), (430, 636)]
     p.area([(*HEM[0], "c"), *HEM[1:-1], (*HEM[-1], "c"), *front[1:-1], (*front[-1], "c"), (*back[-1], "c"), *back[-2:0:-1]],
            "wash.gown")
     f, b, hem, roll = Line(front), Line(back), Line(HEM), Line(ROLL)
     side = lambda s: ramp(s, (0, .5), (.2, 1), (.45, .7), (.75, 0), (1, 0))
-    soft(p, f.shifted(lambda t: 40 - 6 * t), f, "cloth-shade", .18, 5, side)
+    soft(p, f.shifted(lambda t: 40 - 6 * t), f, "cloth-shade", .2, 4, side)
     soft(p, b.shifted(-12), b, "cloth-shade", .15, 3, side)
     soft(p, between(hem, roll, .3), roll, "cloth-shade", .18, 3)
     soft(p, roll.shifted(8), roll, "cloth-shade", .2, 3)
     a = Line([(291, 356), (288, 372), (292, 405), (289, 440), (281, 490)])
     o = Line([(316, 352), (314, 374), (317, 405), (313, 440), (303, 486)])
     soft(p, o, a, "cloth-shade", .22, 4, lambda s: ramp(s, (0, 1), (.7, 1), (1, .5)))
-    p.ink(hatch(o, a, 8, .85, .5, bow=-.05, t0=.1, t1=.97), "cloth-line", .55)
-    p.ink(hatch(f.shifted(30), f, 8, lambda s: ramp(s, (0, .4), (.2, .8), (.5, .6), (.68, .0)), .5, bow=.1, t0=.08, t1=.62), "cloth-line", .55)
-    for fold in ([(148, 368), (157, 406), (161, 452), (157, 505)], [(170, 373), (181, 410), (184, 440)],
-                 [(336, 360), (325, 396), (324, 440), (331, 486)], [(353, 350), (345, 392), (346, 436), (341, 492)]):
+    p.ink(echo(Line([(281, 490), (289, 440), (292, 405), (288, 372), (291, 358)]), 4, 3.6, .6, .85, .03), "cloth-line", .6)
+    p.ink(echo(f.part(.06, .6), 4, 4.2, .65, .88, .02), "cloth-line", .6)
+    drop = lambda s: math.sin(math.pi * s ** .6)
+    for fold, w, n in (([(141, 366), (147, 400), (152, 446), (151, 500)], 7, 1), ([(160, 371), (168, 404), (171, 446), (166, 488)], 8, 2),
+                       ([(176, 374), (184, 398), (186, 424)], -6, 1), ([(333, 361), (324, 390), (322, 424), (327, 462)], -8, 2),
+                       ([(352, 352), (344, 384), (342, 424), (345, 470)], -8, 2)):
         ln = Line(fold)
-        soft(p, ln.shifted(8), ln, "cloth-shade", .15, 3)
-        p.ink(pen(ln, [.1, .9, .7, .4, .05]), "cloth-line", .75)
+        soft(p, ln.shifted(w), ln, "cloth-shade", .15, 3, drop)
+        p.ink(pen(ln, [.05, 1.0, .8, .4, .05]), "cloth-line", .75)
+        p.ink(echo(fold[::-1] if w < 0 else fold, n, abs(w) / 3.2, .45, .8, .05, .05, .7), "cloth-line", .65)
+    # the forearm's shadow
+    g = Line([(224, 553), (262, 565), (300, 573), (345, 582), (398, 592), (420, 600)])
+    soft(p, [(224, 560), (262, 579), (302, 591), (345, 600), (390, 604), (412, 606)], g, "cloth-shade", .15, 4, lambda s: ramp(s, (0, 0), (.5, .9), (1, 1)))
     p.ink(contour(HEM, .5, 1.2, side=-1), "cloth-line")
     p.ink(pen(roll, [.3, .9, .7, .5, .6, 1.0, 1.3, .4]), "cloth-line")
     p.ink(pen(b.part(0, .8), [.3, .9, .7, .4, .05]), "cloth-line")
-    p.ink(pen(f.part(0, .8), [.5, 1.9, 1.7, .9, .05]), "cloth-line")
+    p.ink(pen(f.part(0, .58), [.5, 1.9, 1.7, .9, .05]), "cloth-line")
 
 
 def blanket(p):
@@ -55,11 +61,14 @@ def blanket(p):
     lip = Line([(409, 604), (422, 588), (430, 562), (439, 543), (452, 533), (470, 530)])
     soft(p, lip.shifted(7), lip, "cloth-shade", .16, 3)
     p.ink(pen(lip, [.05, .6, .7, .5, .05]), "cloth-line", .8)
-    for fold, w in (([(428, 592), (446, 600), (458, 614), (462, 632)], 9), ([(436, 566), (462, 576), (484, 596), (493, 622)], 12),
-                    ([(446, 544), (478, 552), (508, 574), (524, 602)], 13), ([(392, 611), (402, 618), (404, 632)], 6)):
+    drop = lambda s: math.sin(math.pi * s ** .55) ** .9
+    for fold, w, n in (([(425, 588), (441, 594), (456, 608), (466, 634)], 11, 2), ([(434, 568), (458, 574), (486, 592), (502, 622)], 15, 3),
+                       ([(443, 549), (474, 553), (510, 572), (536, 598)], 14, 3), ([(452, 536), (480, 535), (512, 546), (540, 566)], 8, 1),
+                       ([(394, 612), (403, 619), (406, 634)], 7, 1), ([(430, 600), (434, 614), (432, 634)], 6, 1)):
         ln = Line(fold)
-        soft(p, ln.shifted(w), ln, "cloth-shade", .15, 3)
-        p.ink(pen(ln, [.05, .9, .8, .4, .05]), "cloth-line", .8)
+        soft(p, ln.shifted(w), ln, "cloth-shade", .13, 3, drop)
+        p.ink(pen(ln, [.05, 1.1, .9, .5, .25, .05]), "cloth-line", .8)
+        p.ink(echo(ln, n, w / 5, .45, .8, .05, .05, .7), "cloth-line", .7)
     s = Line([(330, 622), (356, 616), (380, 617)])
     p.ink(pen(s, [.05, .5, .05]), "cloth-line", .6)
     p.ink(contour(t.part(.02, .97), .6, 1.6, side=-1, press=lambda u: ramp(u, (0, .1), (.2, .9), (.7, 1), (1, .05))), "cloth-line")

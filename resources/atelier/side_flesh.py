@@ -45,9 +45,9 @@ def nerves(p):
     p.ink(pen(twig.shifted(.9), [.2, .5, .05]), "nerve-line")
     for pts in ([(252, 256), (258, 248), (262, 238)], [(236, 254), (239, 246), (240, 238)], [(272, 260), (279, 254), (284, 246)]):
         p.ink(pen(pts, [1.1, .9, .3]), "nerve")
-    beaded(p, [(213, 263), (218, 256.5), (226, 252.7), *AXILLARY[3:]], [3.2, 2.9, 2.0])
+    beaded(p, [(213, 263), (218, 256.5), (226, 252.7), *AXILLARY[3:]], [3.2, 2.9, 1.0])
     p.on("nerve", "arm", "radial-nerve", "Radial nerve")
-    beaded(p, RADIAL, [3.6, 3.6, 3.4, 2.8], gap=10)
+    beaded(p, RADIAL, [3.8, 3.6, 3.4, 1.8], gap=10)
 
 
 def draw(p):

@@ -1,0 +1,243 @@
+#include "app/canvas/plate_stage.h"
+
+#include <QLineF>
+#include <algorithm>
+
+namespace fb {
+
+namespace stage_detail {
+
+inline constexpr double kSameSpot = 0.01;    // cm
+inline constexpr double kShowMargin = 60.0;  // pixels kept around a crosshair that moves
+
+QRectF extentOf(const Bounds& bounds)
+{
+    return {bounds.low.x, bounds.low.y, bounds.high.x - bounds.low.x, bounds.high.y - bounds.low.y};
+}
+
+bool sameBody(const Picture* a, const Picture* b)
+{
+    return a && b && a->plate == b->plate && extentOf(a->ink.paper) == extentOf(b->ink.paper);
+}
+
+QPointF heldIn(const QRectF& box, QPointF p)
+{
+    return {std::clamp(p.x(), box.left(), box.right()), std::clamp(p.y(), box.top(), box.bottom())};
+}
+
+}  // namespace stage_detail
+
+PlateStage::PlateStage(QObject* parent) : QObject(parent)
+{
+    m_face.scheme = schemeOf(PaletteKind::Light);
+    m_layers = QSet<Layer>(kLayers.begin(), kLayers.end());
+    m_settle.setSingleShot(true);
+    m_settle.setInterval(kSettleMs);
+    connect(&m_settle, &QTimer::timeout, this, [this] { ask(false); });
+    connect(&m_worker, &InkWorker::painted, this, &PlateStage::take);
+}
+
+void PlateStage::setWidget(const QRectF& widget, double devicePixelRatio)
+{
+    if (widget == m_face.widget && devicePixelRatio == m_pixelRatio) return;
+    m_face.widget = widget;
+    m_pixelRatio = devicePixelRatio;
+    m_face.frame = m_face.frame.resized(sheetOf(widget));
+    ask(false);
+    Q_EMIT changed();
+}
+
+void PlateStage::setTextScale(double textScale)
+{
+    m_face.textScale = textScale;
+    Q_EMIT changed();
+}
+
+void PlateStage::setFocus(bool focused, bool byKeyboard)
+{
+    m_face.focused = focused;
+    if (focused) m_byKeyboard = byKeyboard;
+    Q_EMIT changed();
+}
+
+void PlateStage::setPicture(std::shared_ptr<const Picture> picture)
+{
+    if (picture == m_picture) return;
+    const bool keeps = stage_detail::sameBody(m_picture.get(), picture.get());
+    m_picture = std::move(picture);
+    m_face.hasPicture = m_picture != nullptr;
+    if (!keeps) {
+        m_worker.forget();
+        m_face.drawn.reset();
+    }
+    if (m_picture && !keeps) {
+        m_face.frame = ViewFrame::whole(m_face.frame.sheet(), stage_detail::extentOf(m_picture->ink.paper));
+        m_crosshair = m_face.frame.picture().center();
+    }
+    ask(false);
+    Q_EMIT changed();
+}
+
+void PlateStage::setScene(const Scene& scene)
+{
+    m_face.scene = scene;
+    Q_EMIT changed();
+}
+
+void PlateStage::setMark(std::optional<QPointF> cm)
+{
+    m_face.mark = cm;
+    if (cm) m_crosshair = *cm;
+    Q_EMIT changed();
+}
+
+void PlateStage::setLayers(const QSet<Layer>& layers)
+{
+    if (layers == m_layers) return;
+    m_layers = layers;
+    ask(false);
+    Q_EMIT changed();
+}
+
+void PlateStage::setMarkable(bool markable)
+{
+    m_markable = markable;
+    Q_EMIT changed();
+}
+
+void PlateStage::setScheme(const Scheme& scheme)
+{
+    if (scheme == m_face.scheme) return;
+    m_face.scheme = scheme;
+    m_face.drawn.reset();
+    ask(false);
+    Q_EMIT changed();
+}
+
+bool PlateStage::isOfNow(const InkJob& job) const
+{
+    return job.picture == m_picture && job.scheme == m_face.scheme && job.layers == m_layers;
+}
+
+bool PlateStage::isSharp() const
+{
+    return m_face.drawn && isOfNow(m_face.drawn->job) && !m_face.drawn->job.preview &&
+           m_face.drawn->job.frame == m_face.frame;
+}
+
+PlateFace PlateStage::face() const
+{
+    PlateFace now = m_face;
+    if (m_carried) now.mark = m_carried;
+    if (showsCrosshair()) now.crosshair = m_crosshair;
+    return now;
+}
+
+void PlateStage::setFrame(const ViewFrame& frame)
+{
+    if (frame == m_face.frame) return;
+    m_face.frame = frame;
+    if (m_picture) {
+        ask(true);
+        m_settle.start();
+    }
+    Q_EMIT changed();
+}
+
+// A preview is half as fine and comes at once; the sharp drawing follows when all is still.
+void PlateStage::ask(bool preview)
+{
+    if (!m_picture || m_face.frame.sheet().isEmpty()) return;
+    if (!preview && m_moving) return;
+    InkJob job;
+    job.picture = m_picture;
+    job.frame = m_face.frame;
+    job.pixelRatio = m_pixelRatio * (preview ? 0.5 : 1.0);
+    job.scheme = m_face.scheme;
+    job.layers = m_layers;
+    job.preview = preview;
+    m_worker.request(job);
+}
+
+void PlateStage::take(const InkResult& result)
+{
+    if (!isOfNow(result.job)) return;
+    if (result.job.preview && isSharp()) return;
+    m_face.drawn = result;
+    Q_EMIT changed();
+    if (isSharp()) Q_EMIT sharpened();
+}
+
+void PlateStage::carry(std::optional<QPointF> at)
+{
+    m_carried = at ? std::optional(m_face.frame.toCm(*at)) : std::nullopt;
+    Q_EMIT changed();
+}
+
+void PlateStage::markAt(QPointF at)
+{
+    m_crosshair = m_face.frame.toCm(at);
+    Q_EMIT marked(m_crosshair);
+    Q_EMIT changed();
+}
+
+void PlateStage::loupe(std::optional<QPointF> at)
+{
+    m_face.loupe = at;
+    Q_EMIT changed();
+}
+
+void PlateStage::panBy(QPointF pixels)
+{
+    setFrame(m_face.frame.panned(pixels));
+}
+
+void PlateStage::zoomAt(QPointF at, double factor)
+{
+    setFrame(m_face.frame.zoomedAt(at, factor));
+}
+
+void PlateStage::zoom(double factor)
+{
+    zoomAt(showsCrosshair() ? m_face.frame.toWidget(m_crosshair) : m_face.frame.sheet().center(), factor);
+}
+
+void PlateStage::whole()
+{
+    setFrame(ViewFrame::whole(m_face.frame.sheet(), m_face.frame.picture()));
+}
+
+void PlateStage::stepCrosshair(QPointF cm)
+{
+    m_crosshair = stage_detail::heldIn(m_face.frame.picture(), m_crosshair + cm);
+    setFrame(m_face.frame.showing(m_crosshair, stage_detail::kShowMargin));
+    Q_EMIT crosshairMoved();
+    Q_EMIT changed();
+}
+
+void PlateStage::enter()
+{
+    if (m_face.mark && QLineF(*m_face.mark, m_crosshair).length() < stage_detail::kSameSpot)
+        Q_EMIT gradeAsked();
+    else
+        Q_EMIT marked(m_crosshair);
+}
+
+void PlateStage::withdraw()
+{
+    Q_EMIT withdrawAsked();
+}
+
+void PlateStage::setByKeyboard(bool keyboard)
+{
+    m_byKeyboard = keyboard;
+    Q_EMIT changed();
+}
+
+void PlateStage::setMoving(bool moving)
+{
+    m_moving = moving;
+    if (!moving) m_settle.start();
+}
+
+}  // namespace fb

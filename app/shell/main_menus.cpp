@@ -1,0 +1,108 @@
+// The menus of the window, filled when they are opened: see main_window.h.
+#include <QAction>
+#include <QActionGroup>
+#include <QLocale>
+#include <QMenu>
+#include <functional>
+
+#include "app/shell/about_dialog.h"
+#include "app/shell/main_window.h"
+
+namespace fb {
+
+namespace main_menus_detail {
+
+// One of several choices, the one in force ticked.
+void addChoice(QMenu& menu, QActionGroup* group, const char* name, const QString& words, bool inForce,
+               const std::function<void()>& choose)
+{
+    QAction* action = menu.addAction(words);
+    action->setObjectName(QLatin1String(name));
+    action->setCheckable(true);
+    action->setChecked(inForce);
+    group->addAction(action);
+    QObject::connect(action, &QAction::triggered, &menu, choose);
+}
+
+}  // namespace main_menus_detail
+
+void MainWindow::fillView(QMenu& menu)
+{
+    using main_menus_detail::addChoice;
+    const auto choose = [this](auto member, auto value) {
+        return [this, member, value] {
+            Preferences preferences = m_preferences;
+            preferences.*member = value;
+            change(preferences);
+        };
+    };
+    auto* look = new QActionGroup(&menu);
+    const auto addLook = [&](const char* name, const QString& words, PaletteKind kind) {
+        addChoice(menu, look, name, words, m_preferences.palette == kind, choose(&Preferences::palette, kind));
+    };
+    menu.addSection(tr("Appearance"));
+    addLook("lookLight", tr("Light"), PaletteKind::Light);
+    addLook("lookDark", tr("Dark"), PaletteKind::Dark);
+    //: High contrast for a projector in a bright room.
+    addLook("lookProjector", tr("Projector"), PaletteKind::Projector);
+
+    menu.addSection(tr("Text size"));
+    auto* size = new QActionGroup(&menu);
+    const auto addSize = [&](const char* name, const QString& words, int percent) {
+        addChoice(menu, size, name, words, m_preferences.textPercent == percent,
+                  choose(&Preferences::textPercent, percent));
+    };
+    addSize("text0", tr("To suit the screen"), 0);
+    //: A text size in percent.
+    const auto percent = [](int value) { return tr("%1 %").arg(QLocale().toString(value)); };
+    addSize("text100", percent(100), 100);
+    addSize("text125", percent(125), 125);
+    addSize("text150", percent(150), 150);
+    addSize("text200", percent(200), 200);
+
+    menu.addSection(tr("Language"));
+    auto* language = new QActionGroup(&menu);
+    const auto addLanguage = [&](const char* name, const QString& words, const QString& locale) {
+        addChoice(menu, language, name, words, m_preferences.language == locale,
+                  choose(&Preferences::language, locale));
+    };
+    addLanguage("languageSystem", tr("As the system"), QString());
+    addLanguage("languageEnglish", QStringLiteral("English"), QStringLiteral("en"));
+}
+
+void MainWindow::fillPolicy(QMenu& menu)
+{
+    const QString file = m_doors.practice.state().policyFile;
+    QAction* choose = menu.addAction(tr("Choose a policy file…"));
+    choose->setObjectName(QStringLiteral("choosePolicy"));
+    connect(choose, &QAction::triggered, this, &MainWindow::choosePolicy);
+    QAction* shipped = menu.addAction(tr("Use the shipped policy"));
+    shipped->setObjectName(QStringLiteral("shippedPolicy"));
+    shipped->setEnabled(!file.isEmpty());
+    connect(shipped, &QAction::triggered, this, [this] { m_doors.practice.usePolicyFile({}); });
+    if (!file.isEmpty())
+        menu.addSection(file);
+}
+
+void MainWindow::fillHelp(QMenu& menu)
+{
+    QAction* about = menu.addAction(tr("About Fingerbreadth"));
+    about->setObjectName(QStringLiteral("about"));
+    connect(about, &QAction::triggered, this, &MainWindow::showAbout);
+}
+
+void MainWindow::choosePolicy()
+{
+    const QString file = m_doors.dialogs.askPolicyFile(this);
+    if (!file.isEmpty())
+        m_doors.practice.usePolicyFile(file);
+}
+
+void MainWindow::showAbout()
+{
+    auto* about = new AboutDialog(m_doors.practice.state().policy.get(), this);
+    about->setAttribute(Qt::WA_DeleteOnClose);
+    about->open();
+}
+
+}  // namespace fb

@@ -1,0 +1,166 @@
+#include "app/shell/main_window.h"
+
+#include <QApplication>
+#include <QEvent>
+#include <QLabel>
+#include <QMenu>
+#include <QScreen>
+#include <QShortcut>
+#include <QTimer>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "app/look/icons.h"
+#include "app/look/style.h"
+#include "app/practice/parts.h"
+#include "app/practice/practice_page.h"
+#include "app/practice/run_strip.h"
+#include "app/shell/about_dialog.h"
+
+namespace fb {
+
+MainWindow::MainWindow(const Doors& doors)
+    : m_doors(doors), m_preferences(doors.settings.load()), m_page(new PracticePage(doors.practice, this)),
+      m_run(new RunStrip(this)), m_wordmark(parts::text(this, "wordmark", "title")),
+      m_caution(parts::text(this, "caution", "caution")), m_view(menuButton("viewMenu", &MainWindow::fillView)),
+      m_policy(menuButton("policyMenu", &MainWindow::fillPolicy)), m_help(menuButton("helpMenu", &MainWindow::fillHelp))
+{
+    m_wordmark->setWordWrap(false);
+    m_caution->setAlignment(Qt::AlignCenter);
+    auto* whole = new QWidget(this);
+    auto* rows = new QVBoxLayout(whole);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(0);
+    rows->addWidget(header());
+    rows->addWidget(parts::rule(whole));
+    rows->addWidget(m_page, 1);
+    rows->addWidget(parts::rule(whole));
+    rows->addWidget(m_caution);
+    m_caution->setContentsMargins(space::kMargin, space::kTight, space::kMargin, space::kTight);
+    setCentralWidget(whole);
+
+    PracticePresenter* practice = &m_doors.practice;
+    connect(m_run, &RunStrip::replayAsked, practice, &PracticePresenter::replaySeed);
+    connect(m_run, &RunStrip::newRunAsked, m_page, &PracticePage::askNewRun);
+    connect(practice, &PracticePresenter::changed, this, [this] { m_run->showState(m_doors.practice.state()); });
+    connect(practice, &PracticePresenter::changed, this, &MainWindow::keepSetup);
+    connect(new QShortcut(QKeySequence::New, this), &QShortcut::activated, m_page, &PracticePage::askNewRun);
+    connect(new QShortcut(QKeySequence::Quit, this), &QShortcut::activated, this, &QWidget::close);
+
+    m_doors.language.use(m_preferences.language);
+    applyLook();
+    say();
+    m_run->showState(practice->state());
+    constexpr QSize kFirstSize{1280, 800};
+    resize(kFirstSize);
+}
+
+QWidget* MainWindow::header()
+{
+    auto* whole = new QWidget(this);
+    auto* row = new QHBoxLayout(whole);
+    row->setContentsMargins(space::kMargin, space::kNear, space::kMargin, space::kNear);
+    row->setSpacing(space::kTight);
+    row->addWidget(m_wordmark);
+    row->addStretch(1);
+    row->addWidget(m_run);
+    row->addSpacing(space::kApart);
+    for (QToolButton* menu : {m_view, m_policy, m_help})
+        row->addWidget(menu);
+    return whole;
+}
+
+QToolButton* MainWindow::menuButton(const char* name, void (MainWindow::*fill)(QMenu&))
+{
+    auto* button = new QToolButton(this);
+    button->setObjectName(QLatin1String(name));
+    button->setProperty("look", QLatin1String("menu"));
+    button->setFocusPolicy(Qt::StrongFocus);
+    connect(button, &QToolButton::clicked, this, [this, button, fill] {
+        auto* menu = new QMenu(button);
+        menu->setObjectName(button->objectName() + QStringLiteral(".menu"));
+        menu->setAttribute(Qt::WA_DeleteOnClose);
+        (this->*fill)(*menu);
+        const QPoint below = isRightToLeft() ? QPoint(button->width() - menu->sizeHint().width(), button->height())
+                                             : QPoint(0, button->height());
+        menu->popup(button->mapToGlobal(below));
+    });
+    return button;
+}
+
+double MainWindow::textScale() const
+{
+    constexpr double kPercent = 100.0;
+    if (m_preferences.textPercent > 0)
+        return m_preferences.textPercent / kPercent;
+    // A tall screen without scaling of its own would show letters too small to read.
+    constexpr int kTall = 1300;
+    constexpr int kVeryTall = 1900;
+    constexpr double kLarger = 1.5;
+    constexpr double kLargest = 2.0;
+    const int tall = screen()->availableGeometry().height();
+    return tall >= kVeryTall ? kLargest : tall >= kTall ? kLarger : 1.0;
+}
+
+void MainWindow::applyLook()
+{
+    const Scheme scheme = schemeOf(m_preferences.palette);
+    applyStyle(*qApp, scheme, textScale());
+    m_page->setScheme(scheme);
+}
+
+void MainWindow::say()
+{
+    setWindowTitle(tr("Fingerbreadth"));
+    m_wordmark->setText(tr("Fingerbreadth"));
+    m_caution->setText(cautionText());
+    parts::say(m_view, tr("View"));
+    //: The lab's own clinical numbers.
+    parts::say(m_policy, tr("Policy"));
+    parts::say(m_help, tr("Help"));
+}
+
+void MainWindow::change(const Preferences& preferences)
+{
+    if (preferences == m_preferences)
+        return;
+    const Preferences before = m_preferences;
+    m_preferences = preferences;
+    m_doors.settings.save(preferences);
+    if (before.language != preferences.language)
+        m_doors.language.use(preferences.language);
+    if (before.palette != preferences.palette || before.textPercent != preferences.textPercent)
+        applyLook();
+}
+
+void MainWindow::keepSetup()
+{
+    const PracticeState& state = m_doors.practice.state();
+    if (!state.ready)
+        return;
+    Preferences preferences = m_preferences;
+    preferences.runLength = state.setup.length;
+    preferences.help = state.setup.help;
+    preferences.asksSide = state.setup.asksSide;
+    preferences.convention = state.chosenConvention;
+    preferences.policyFile = state.policyFile;
+    change(preferences);
+}
+
+void MainWindow::paintEvent(QPaintEvent* event)
+{
+    QMainWindow::paintEvent(event);
+    if (m_painted)
+        return;
+    m_painted = true;
+    QTimer::singleShot(0, this, &MainWindow::firstPainted);
+}
+
+void MainWindow::changeEvent(QEvent* event)
+{
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange && m_help)
+        say();
+}
+
+}  // namespace fb

@@ -1,0 +1,70 @@
+// The one window: wordmark, seed and menus in a slim header, the area of practice, and the
+// caution that never leaves the screen. Light to start: what is not seen at first is made
+// when it is asked for.
+#pragma once
+
+#include <QMainWindow>
+
+#include "app/doors/dialogs.h"
+#include "app/doors/settings.h"
+#include "app/practice/practice_presenter.h"
+#include "app/shell/language.h"
+
+class QLabel;
+class QMenu;
+class QToolButton;
+
+namespace fb {
+
+class PracticePage;
+class RunStrip;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    // Everything handed in outlives the window.
+    struct Doors {
+        PracticePresenter& practice;
+        Settings& settings;
+        Dialogs& dialogs;
+        Language& language;
+    };
+    explicit MainWindow(const Doors& doors);
+
+    // 1 to 2; a stored 0 percent is what suits the screen.
+    [[nodiscard]] double textScale() const;
+
+Q_SIGNALS:
+    void firstPainted();  // once, after the first picture of the window is on screen
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    QWidget* header();
+    QToolButton* menuButton(const char* name, void (MainWindow::*fill)(QMenu&));
+    void fillView(QMenu& menu);
+    void fillPolicy(QMenu& menu);
+    void fillHelp(QMenu& menu);
+    void say();
+    void applyLook();
+    void choosePolicy();
+    void showAbout();
+    void change(const Preferences& preferences);
+    void keepSetup();  // remembers how the runs are set up
+
+    Doors m_doors;
+    Preferences m_preferences;
+    PracticePage* m_page;
+    RunStrip* m_run;
+    QLabel* m_wordmark;
+    QLabel* m_caution;
+    QToolButton* m_view;
+    QToolButton* m_policy;
+    QToolButton* m_help;
+    bool m_painted = false;
+};
+
+}  // namespace fb

@@ -1,0 +1,61 @@
+#include "app/shell/services.h"
+
+#include <QApplication>
+
+#include "app/look/icons.h"
+#include "app/shell/main_window.h"
+
+namespace fb {
+
+Services::Services(Settings& settings, Dialogs& dialogs, Seeds& seeds)
+    : m_settings(settings), m_practice(std::make_unique<PracticePresenter>(seeds)),
+      m_window(std::make_unique<MainWindow>(MainWindow::Doors{*m_practice, settings, dialogs, m_language}))
+{
+    connect(m_window.get(), &MainWindow::firstPainted, this, &Services::load);
+}
+
+Services::~Services()
+{
+    if (m_loader.joinable())
+        m_loader.join();
+}
+
+void Services::load()
+{
+    const Preferences preferences = m_settings.load();
+    PracticeSetup setup;
+    setup.seed = m_practice->freshSeed().toULongLong();
+    setup.length = preferences.runLength;
+    setup.help = preferences.help;
+    setup.asksSide = preferences.asksSide;
+    m_practice->setUp(setup, preferences.convention);
+    m_loader = std::thread([this, file = preferences.policyFile] {
+        auto library = Library::load();
+        // The plate is read here too, so that the window's thread never has to.
+        if (library) {
+            if (const auto plate = (*library)->plate(View::ShoulderSide); !plate)
+                library = tl::unexpected(plate.error());
+        }
+        QMetaObject::invokeMethod(this, [this, library, file] {
+            if (library)
+                m_practice->useLibrary(*library, file);
+            else
+                m_practice->tell(library.error());
+        }, Qt::QueuedConnection);
+    });
+}
+
+int runWindow(int argc, char** argv)
+{
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("Fingerbreadth"));
+    QApplication::setApplicationVersion(QStringLiteral(FINGERBREADTH_VERSION));
+    StoredSettings settings;
+    SystemDialogs dialogs;
+    SystemSeeds seeds;
+    Services services(settings, dialogs, seeds);
+    services.window().show();
+    return QApplication::exec();
+}
+
+}  // namespace fb

@@ -1,0 +1,230 @@
+#include "app/cli/commands.h"
+
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QTemporaryDir>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+namespace fb {
+
+namespace commands_test {
+
+using nlohmann::json;
+
+const Library& library()
+{
+    static const auto loaded = Library::load().value();
+    return *loaded;
+}
+
+Arguments asked(Command command)
+{
+    Arguments arguments;
+    arguments.command = command;
+    arguments.value(Option::Site) = "deltoid";
+    arguments.value(Option::Side) = "left";
+    arguments.value(Option::Age) = "34y";
+    arguments.value(Option::Sex) = "female";
+    arguments.value(Option::Stature) = "163";
+    arguments.value(Option::Weight) = "71";
+    return arguments;
+}
+
+Arguments askedJson(Command command)
+{
+    Arguments arguments = asked(command);
+    arguments.json = true;
+    return arguments;
+}
+
+std::vector<json> answersTo(const Arguments& common, const std::string& lines, LineCount expected)
+{
+    std::istringstream in(lines);
+    std::ostringstream out;
+    const auto count = answerLines(common, library(), in, out);
+    EXPECT_TRUE(count.has_value());
+    EXPECT_EQ(count.value_or(LineCount{-1, -1}), expected);
+    std::vector<json> answers;
+    std::istringstream written(out.str());
+    for (std::string line; std::getline(written, line);)
+        answers.push_back(json::parse(line));
+    return answers;
+}
+
+// A device that takes some bytes and then no more.
+class ShortDevice : public std::streambuf {
+public:
+    explicit ShortDevice(std::streamsize room) : m_room(room) {}
+
+private:
+    std::streamsize xsputn(const char*, std::streamsize count) override
+    {
+        const std::streamsize taken = std::min(count, m_room);
+        m_room -= taken;
+        return taken;
+    }
+    std::streamsize m_room;
+};
+
+}  // namespace commands_test
+
+using namespace commands_test;
+
+TEST(CommandsTest, LocateAnswersInWordsOrInOneLineOfJson)
+{
+    const std::string words = locateAnswer(asked(Command::Locate), library()).value();
+    EXPECT_NE(words.find("deltoid.strip"), std::string::npos);
+    const std::string line = locateAnswer(askedJson(Command::Locate), library()).value();
+    EXPECT_EQ(std::count(line.begin(), line.end(), '\n'), 1);
+    EXPECT_EQ(json::parse(line)["site"], "deltoid");
+}
+
+TEST(CommandsTest, EveryConventionAndViewIsLocated)
+{
+    for (const Convention convention : kConventions) {
+        for (const View view : kViews) {
+            Arguments arguments = askedJson(Command::Locate);
+            arguments.value(Option::Convention) = wordOf(convention);
+            arguments.value(Option::View) = wordOf(view);
+            const auto answer = locateAnswer(arguments, library());
+            ASSERT_TRUE(answer.has_value()) << wordOf(convention) << " " << wordOf(view);
+            EXPECT_EQ(json::parse(*answer)["convention"], std::string(wordOf(convention)));
+            EXPECT_EQ(json::parse(*answer)["view"], std::string(wordOf(view)));
+        }
+    }
+}
+
+TEST(CommandsTest, GradeNeedsAMarkOnTheBodyInAViewThatCanBeMarked)
+{
+    Arguments arguments = askedJson(Command::Grade);
+    EXPECT_EQ(gradeAnswer(arguments, library()).error(), (Fault{Problem::ArgumentMissing, "--at", {}, 0.0, 0.0}));
+    arguments.value(Option::At) = "500,500";
+    EXPECT_EQ(gradeAnswer(arguments, library()).error().problem, Problem::MarkOutsideBody);
+    arguments.value(Option::At) = "0,-4";
+    EXPECT_TRUE(gradeAnswer(arguments, library()).has_value());
+    arguments.value(Option::View) = "shoulder-three-quarter";
+    EXPECT_EQ(gradeAnswer(arguments, library()).error().problem, Problem::ViewShowOnly);
+}
+
+TEST(CommandsTest, ALabsPolicyIsGradedBy)
+{
+    const QTemporaryDir folder;
+    QFile file(folder.filePath(QStringLiteral("policy.json")));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(R"({"name": "Ward 7", "conventions": {"deltoid": "deltoid.halfway"}})");
+    file.close();
+    Arguments arguments = askedJson(Command::Locate);
+    arguments.value(Option::Policy) = QFile::encodeName(file.fileName()).toStdString();
+    const json document = json::parse(locateAnswer(arguments, library()).value());
+    EXPECT_EQ(document["policy"], "Ward 7");
+    EXPECT_EQ(document["convention"], "deltoid.halfway");
+}
+
+TEST(CommandsTest, EveryLineIsAnsweredInItsOrder)
+{
+    const auto answers = answersTo(asked(Command::Locate),
+                                   "{\"stature\": 150}\n\n  \r\n{\"stature\": 20}\nnonsense\n{\"stature\": 190}",
+                                   {2, 2});
+    ASSERT_EQ(answers.size(), 4U);
+    EXPECT_EQ(answers[0]["patient"]["stature_cm"], 150);
+    EXPECT_TRUE(answers[1].contains("error"));
+    EXPECT_TRUE(answers[2].contains("error"));
+    EXPECT_EQ(answers[3]["patient"]["stature_cm"], 190);
+}
+
+TEST(CommandsTest, ALineAnswersAsTheCommandLineDoes)
+{
+    const auto lines = answersTo(asked(Command::Locate), "{}\n", {1, 0});
+    ASSERT_EQ(lines.size(), 1U);
+    EXPECT_EQ(lines[0], json::parse(locateAnswer(askedJson(Command::Locate), library()).value()));
+
+    Arguments grade = askedJson(Command::Grade);
+    const auto grades = answersTo(grade, R"({"at": [0, -4.25]})", {1, 0});
+    grade.value(Option::At) = "0,-4.25";
+    ASSERT_EQ(grades.size(), 1U);
+    EXPECT_EQ(grades[0], json::parse(gradeAnswer(grade, library()).value()));
+}
+
+TEST(CommandsTest, AMissingNameInALineIsToldWithoutDashes)
+{
+    Arguments common;
+    common.command = Command::Locate;
+    const auto answers = answersTo(common, "{\"site\": \"deltoid\"}\n", {0, 1});
+    ASSERT_EQ(answers.size(), 1U);
+    EXPECT_EQ(answers[0]["error"], "The option side is missing; add it with its value.");
+}
+
+TEST(CommandsTest, NoLinesAreNoAnswers)
+{
+    EXPECT_TRUE(answersTo(asked(Command::Locate), "", {0, 0}).empty());
+}
+
+TEST(CommandsTest, AnOutputThatTakesNoMoreEndsTheLines)
+{
+    ShortDevice device(100);
+    std::ostream out(&device);
+    std::string lines;
+    for (int i = 0; i < 100; ++i)
+        lines += "{}\n";
+    std::istringstream in(lines);
+    const auto count = answerLines(asked(Command::Locate), library(), in, out);
+    ASSERT_FALSE(count.has_value());
+    EXPECT_EQ(count.error().problem, Problem::OutputNotWritable);
+}
+
+TEST(CommandsTest, DrawChecksEveryNameBeforeItDraws)
+{
+    const QTemporaryDir folder;
+    const std::string good = QFile::encodeName(folder.filePath(QStringLiteral("a.png"))).toStdString();
+    struct Row {
+        Option option;
+        std::string value;
+        Problem problem;
+    };
+    const std::vector<Row> rows{
+        {Option::Out, "", Problem::ArgumentMissing},       {Option::Out, "plate.gif", Problem::OutputKindUnknown},
+        {Option::Out, "plate", Problem::OutputKindUnknown}, {Option::Width, "wide", Problem::ArgumentBadValue},
+        {Option::Width, "0", Problem::ArgumentBadValue},   {Option::Width, "20001", Problem::ArgumentBadValue},
+        {Option::Width, "800.5", Problem::ArgumentBadValue}, {Option::Layers, "fat", Problem::LayerUnknown},
+        {Option::At, "here", Problem::MarkNotAPoint},      {Option::At, "500,500", Problem::MarkOutsideBody},
+    };
+    for (const Row& row : rows) {
+        Arguments arguments = asked(Command::Draw);
+        arguments.value(Option::Out) = good;
+        arguments.value(row.option) = row.value;
+        const auto answer = drawAnswer(arguments, library());
+        ASSERT_FALSE(answer.has_value()) << row.value;
+        EXPECT_EQ(answer.error().problem, row.problem) << row.value;
+        EXPECT_FALSE(QFile::exists(QString::fromStdString(good)));
+    }
+}
+
+TEST(CommandsTest, DrawTellsWhereItWrote)
+{
+    const QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("plate.svg"));
+    Arguments arguments = asked(Command::Draw);
+    arguments.value(Option::Out) = QFile::encodeName(file).toStdString();
+    const auto answer = drawAnswer(arguments, library());
+    ASSERT_TRUE(answer.has_value());
+    EXPECT_NE(answer->find(file.toStdString()), std::string::npos);
+    EXPECT_TRUE(QFile::exists(file));
+}
+
+TEST(CommandsTest, ASheetWithAMarkCarriesItsVerdict)
+{
+    const Query query = queryOf(asked(Command::Draw), library().defaultPolicy()).value();
+    const auto plain = sheetOf(query, library().defaultPolicy(), library(), std::nullopt);
+    const auto marked = sheetOf(query, library().defaultPolicy(), library(), Point{0.0, -2.0});
+    ASSERT_TRUE(plain.has_value());
+    ASSERT_TRUE(marked.has_value());
+    EXPECT_TRUE(plain->verdict.isEmpty());
+    EXPECT_FALSE(plain->mark.has_value());
+    EXPECT_FALSE(marked->verdict.isEmpty());
+    EXPECT_EQ(marked->mark, QPointF(0.0, -2.0));
+    EXPECT_GT(marked->scene.size(), 3);
+}
+
+}  // namespace fb

@@ -1,0 +1,155 @@
+#include "app/cli/plate_sheet.h"
+
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QImage>
+#include <QSvgRenderer>
+#include <QTemporaryDir>
+
+#include "app/cli/commands.h"
+
+namespace fb {
+
+namespace plate_sheet_test {
+
+// A sheet of an invented patient with a mark, every layer shown.
+PlateSheet sheet()
+{
+    static const auto library = Library::load().value();
+    const Query query{Site::Deltoid, View::ShoulderSide, Convention::DeltoidStrip,
+                      Patient::make(34.0, Sex::Female, Cm{163.0}, Kg{71.0}, Side::Left).value()};
+    auto made = sheetOf(query, library->defaultPolicy(), *library, Point{0.0, -2.0}).value();
+    made.layers = QSet<Layer>(kLayers.begin(), kLayers.end());
+    return made;
+}
+
+QByteArray bytesOf(const QString& path)
+{
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+int differentPixels(const QImage& a, const QImage& b)
+{
+    int different = 0;
+    for (int y = 0; y < a.height(); ++y) {
+        for (int x = 0; x < a.width(); ++x)
+            different += a.pixel(x, y) != b.pixel(x, y);
+    }
+    return different;
+}
+
+}  // namespace plate_sheet_test
+
+using namespace plate_sheet_test;
+
+TEST(PlateSheetTest, TheKindIsTheEndingOfTheName)
+{
+    EXPECT_EQ(sheetKindOf(QStringLiteral("a.svg")).value(), SheetKind::Svg);
+    EXPECT_EQ(sheetKindOf(QStringLiteral("b/a.PNG")).value(), SheetKind::Png);
+    EXPECT_EQ(sheetKindOf(QStringLiteral("a.b.pdf")).value(), SheetKind::Pdf);
+    for (const char* name : {"a.gif", "a", "svg", "a.svg.gz", ""})
+        EXPECT_EQ(sheetKindOf(QLatin1String(name)).error().problem, Problem::OutputKindUnknown) << name;
+}
+
+TEST(PlateSheetTest, APngHasTheWidthAskedForAndIsDrawnOn)
+{
+    const QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("a.png"));
+    for (const int width : {kLeastSheetWidth, 700}) {
+        ASSERT_TRUE(writeSheet(sheet(), file, width).has_value());
+        const QImage image(file);
+        ASSERT_EQ(image.width(), width);
+        EXPECT_GT(image.height(), width / 2);
+        QImage blank(image.size(), QImage::Format_RGB32);
+        blank.fill(image.pixel(0, 0));
+        EXPECT_GT(differentPixels(image, blank), image.width() * image.height() / 20);
+    }
+}
+
+TEST(PlateSheetTest, AnSvgIsReadByAnotherPainterAsTheSamePicture)
+{
+    const QTemporaryDir folder;
+    const QString svg = folder.filePath(QStringLiteral("a.svg"));
+    const QString png = folder.filePath(QStringLiteral("a.png"));
+    ASSERT_TRUE(writeSheet(sheet(), svg, 700).has_value());
+    ASSERT_TRUE(writeSheet(sheet(), png, 700).has_value());
+    QSvgRenderer renderer(svg);
+    ASSERT_TRUE(renderer.isValid());
+    const QImage expected = QImage(png).convertToFormat(QImage::Format_RGB32).scaled(70, 70);
+    QImage drawn(QImage(png).size(), QImage::Format_RGB32);
+    QPainter painter(&drawn);
+    renderer.render(&painter);
+    painter.end();
+    const QImage small = drawn.scaled(70, 70, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+    double sum = 0.0;
+    for (int y = 0; y < 70; ++y) {
+        for (int x = 0; x < 70; ++x)
+            sum += std::abs(qGray(small.pixel(x, y)) - qGray(expected.pixel(x, y)));
+    }
+    EXPECT_LT(sum / (70 * 70), 12.0);
+}
+
+TEST(PlateSheetTest, APdfIsOneWholeDocument)
+{
+    const QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("a.pdf"));
+    ASSERT_TRUE(writeSheet(sheet(), file, 700).has_value());
+    const QByteArray bytes = bytesOf(file);
+    EXPECT_TRUE(bytes.startsWith("%PDF-"));
+    EXPECT_TRUE(bytes.trimmed().endsWith("%%EOF"));
+    EXPECT_EQ(bytes.count("/Type /Page\n"), 1);
+    EXPECT_TRUE(bytes.contains("/FontFile"));
+}
+
+TEST(PlateSheetTest, PeeledLayersChangeThePicture)
+{
+    const QTemporaryDir folder;
+    PlateSheet peeled = sheet();
+    peeled.layers = {Layer::Bone, Layer::Nerve};
+    const QString whole = folder.filePath(QStringLiteral("whole.png"));
+    const QString bones = folder.filePath(QStringLiteral("bones.png"));
+    ASSERT_TRUE(writeSheet(sheet(), whole, 400).has_value());
+    ASSERT_TRUE(writeSheet(peeled, bones, 400).has_value());
+    EXPECT_GT(differentPixels(QImage(whole), QImage(bones)), 5000);
+}
+
+TEST(PlateSheetTest, ThePictureIsTheSameEveryTime)
+{
+    const QTemporaryDir folder;
+    const QString one = folder.filePath(QStringLiteral("one.png"));
+    const QString two = folder.filePath(QStringLiteral("two.png"));
+    ASSERT_TRUE(writeSheet(sheet(), one, 400).has_value());
+    ASSERT_TRUE(writeSheet(sheet(), two, 400).has_value());
+    EXPECT_EQ(bytesOf(one), bytesOf(two));
+}
+
+TEST(PlateSheetTest, WhatCannotBeWrittenIsNamedAndLeavesNothingBehind)
+{
+    const QTemporaryDir folder;
+    const QString taken = folder.filePath(QStringLiteral("folder.png"));
+    ASSERT_TRUE(QDir().mkpath(taken));
+    const QString full = folder.filePath(QStringLiteral("full.png"));
+    ASSERT_TRUE(QFile::link(QStringLiteral("/dev/full"), full));
+    const QString nowhere = folder.filePath(QStringLiteral("absent/a.png"));
+    for (const QString& file : {taken, full, nowhere}) {
+        const auto written = writeSheet(sheet(), file, 400);
+        ASSERT_FALSE(written.has_value()) << file.toStdString();
+        EXPECT_EQ(written.error().problem, Problem::OutputNotWritable);
+        EXPECT_EQ(written.error().where, file.toStdString());
+    }
+    EXPECT_FALSE(QFile::exists(nowhere));
+}
+
+TEST(PlateSheetTest, AnEarlierFileStaysWhenTheNewOneCannotBeWritten)
+{
+    const QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("a.pdf"));
+    ASSERT_TRUE(writeSheet(sheet(), file, 400).has_value());
+    const QByteArray before = bytesOf(file);
+    EXPECT_FALSE(writeSheet(sheet(), file + QStringLiteral(".gif"), 400).has_value());
+    EXPECT_EQ(bytesOf(file), before);
+}
+
+}  // namespace fb

@@ -1,0 +1,199 @@
+// Laws of the body map on the shipped side plate.
+#include <gtest/gtest.h>
+
+#include <array>
+#include <cmath>
+
+#include "core/body/moved_ink.h"
+#include "tests/property/sampling.h"
+
+namespace fb::test {
+
+namespace body_map_law_detail {
+
+BodyMap mapOf(const Patient& patient)
+{
+    return bodyMap(sideAtlas(), View::ShoulderSide, patient).value();
+}
+
+Patient referencePatient()
+{
+    const ReferenceBody& body = sidePlate().reference;
+    return madePatient(body.ageYears, body.sex, body.stature.value(), body.weight.value(), Side::Right);
+}
+
+// The least of the gaps between neighbours, the axis included.
+double leastGap(const EdgeRow& e)
+{
+    return std::min({e[1] - e[0], -e[1], e[2], e[3] - e[2]});
+}
+
+double leastGap(const BodyMap& map)
+{
+    double least = 1e9;
+    for (int limb = 0; limb < map.limbCount(); ++limb) {
+        const auto& rows = map.limbMap(limb).patientLevels();
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            least = std::min(least, leastGap(rows[i].edges));
+            if (i > 0)
+                least = std::min(least, rows[i].along - rows[i - 1].along);
+        }
+    }
+    return least;
+}
+
+constexpr double kGap = 0.2 - 1e-12;  // cm: two millimetres
+
+// The least area a small square of the plate is given on the patient, over the whole paper.
+double leastJacobian(const BodyMap& map)
+{
+    constexpr double kStep = 1e-4;  // cm
+    const Plate& plate = sidePlate();
+    double least = 1e9;
+    for (int limb = 0; limb < map.limbCount(); ++limb) {
+        const LimbMap& one = map.limbMap(limb);
+        const LimbFrame frame = LimbFrame::at(plate.limbs[static_cast<std::size_t>(limb)].joint,
+                                              plate.limbs[static_cast<std::size_t>(limb)].angle);
+        for (double x = plate.paper.low.x; x <= plate.paper.high.x; x += 1.0) {
+            for (double y = plate.paper.low.y; y <= plate.paper.high.y; y += 1.0) {
+                const Point at = frame.toLocal({x, y});
+                const Point half{kStep / 2.0, 0.0};
+                const double across = one.toPatient(at + half).x - one.toPatient(at - half).x;
+                const double along =
+                    one.alongToPatient(at.y + kStep / 2.0) - one.alongToPatient(at.y - kStep / 2.0);
+                least = std::min(least, across * along / (kStep * kStep));
+            }
+        }
+    }
+    return least;
+}
+
+}  // namespace body_map_law_detail
+
+TEST(BodyMapLaw, InverseIsExactToANanometre)
+{
+    using namespace body_map_law_detail;
+    SeedStream stream(1);
+    const Plate& plate = sidePlate();
+    std::vector<Patient> patients = cornerPatients();
+    for (int number = 0; number < rounds(1'000); ++number)
+        patients.push_back(sampledPatient(1, number));
+    for (const Patient& patient : patients) {
+        const BodyMap map = mapOf(patient);
+        for (int limb = 0; limb < map.limbCount(); ++limb) {
+            for (int i = 0; i < 20; ++i) {
+                const Point p = pointIn(stream, plate.paper);
+                ASSERT_LE(distance(map.toPlate(limb, map.toPatient(limb, p)), p), 1e-9) << shown(patient);
+                ASSERT_LE(distance(map.toPatient(limb, map.toPlate(limb, p)), p), 1e-9) << shown(patient);
+            }
+        }
+    }
+}
+
+TEST(BodyMapLaw, EdgesAndLevelsStayOrderedTwoMillimetresApartInAHundredThousandPatients)
+{
+    using namespace body_map_law_detail;
+    for (int number = 0; number < rounds(100'000); ++number) {
+        const Patient patient = sampledPatient(7, number);
+        ASSERT_GE(leastGap(mapOf(patient)), kGap) << "seed 7, request " << number << ": " << shown(patient);
+    }
+}
+
+TEST(BodyMapLaw, EdgesAndLevelsStayOrderedAtTheCornersOfWhatIsAccepted)
+{
+    using namespace body_map_law_detail;
+    for (const Patient& patient : cornerPatients())
+        ASSERT_GE(leastGap(mapOf(patient)), kGap) << shown(patient);
+}
+
+TEST(BodyMapLaw, EdgesBetweenLevelsAreOrderedToo)
+{
+    using namespace body_map_law_detail;
+    SeedStream stream(3);
+    for (const Patient& patient : cornerPatients()) {
+        const BodyMap map = mapOf(patient);
+        for (int limb = 0; limb < map.limbCount(); ++limb) {
+            for (int i = 0; i < 20; ++i) {
+                const double along = stream.between(-10.0, 50.0);
+                ASSERT_GE(leastGap(map.limbMap(limb).patientEdges(along)), kGap) << shown(patient);
+            }
+        }
+    }
+}
+
+TEST(BodyMapLaw, NothingIsFlattenedBelowATenthOfItsArea)
+{
+    using namespace body_map_law_detail;
+    for (int number = 0; number < rounds(1'000); ++number) {
+        const Patient patient = sampledPatient(11, number);
+        ASSERT_GE(leastJacobian(mapOf(patient)), 0.1) << "seed 11, request " << number << ": " << shown(patient);
+    }
+}
+
+TEST(BodyMapLaw, ReferenceBodyIsLeftAsDrawn)
+{
+    using namespace body_map_law_detail;
+    const Plate& plate = sidePlate();
+    const BodyMap map = mapOf(referencePatient());
+    SeedStream stream(5);
+    for (int limb = 0; limb < map.limbCount(); ++limb) {
+        for (int i = 0; i < rounds(10'000); ++i) {
+            const Point p = pointIn(stream, plate.paper);
+            ASSERT_LE(distance(map.toPatient(limb, p), p), 1e-9) << p.x << "," << p.y;
+        }
+    }
+}
+
+TEST(BodyMapLaw, ReferenceBodyIsPaintedAsDrawn)
+{
+    using namespace body_map_law_detail;
+    const Plate& plate = sidePlate();
+    const MovedInk ink = movedInk(plate, mapOf(referencePatient()), referencePatient());
+    EXPECT_LE(distance(ink.paper.low, plate.paper.low), 1e-9);
+    EXPECT_LE(distance(ink.paper.high, plate.paper.high), 1e-9);
+    // Ends of pieces that were not cut stay where they were drawn: every pen stroke, knot by knot.
+    std::size_t next = 0;
+    for (std::size_t s = 0; s < plate.structures.size(); ++s) {
+        for (const InkShape& shape : plate.structures[s].shapes) {
+            while (next < ink.shapes.size() && ink.shapes[next].structure < static_cast<int>(s))
+                ++next;
+            if (!shape.penStroke || shape.cue != Cue::Always)
+                continue;
+            while (next < ink.shapes.size() && !ink.shapes[next].penStroke)
+                ++next;
+            ASSERT_LT(next, ink.shapes.size());
+            const auto& drawn = shape.rings.front().points;
+            const auto& moved = ink.shapes[next].rings.front().points;
+            ASSERT_EQ(drawn.size(), moved.size());
+            for (std::size_t i = 0; i < drawn.size(); i += 3)
+                ASSERT_LE(distance(drawn[i], moved[i]), 1e-9) << plate.structures[s].id << " " << i;
+            ++next;
+        }
+    }
+}
+
+TEST(BodyMapLaw, AcromionIsTheOriginOnEveryBody)
+{
+    using namespace body_map_law_detail;
+    const NamedPoint& acromion = sidePlate().points.find(kFirstLandmark)->second;
+    for (const Patient& patient : cornerPatients())
+        ASSERT_LE(length(mapOf(patient).toPatient(acromion.limb, acromion.at)), 1e-12) << shown(patient);
+}
+
+TEST(BodyMapLaw, LimbsHangOnTheirParentsJoint)
+{
+    using namespace body_map_law_detail;
+    const Plate& plate = sidePlate();
+    for (int number = 0; number < rounds(200); ++number) {
+        const BodyMap map = mapOf(sampledPatient(13, number));
+        for (int limb = 0; limb < map.limbCount(); ++limb) {
+            const Limb& one = plate.limbs[static_cast<std::size_t>(limb)];
+            if (one.parent >= 0) {
+                ASSERT_LE(distance(map.toPatient(one.parent, one.joint), map.limbFrame(limb).joint), 1e-9)
+                    << one.name << ", seed 13, request " << number;
+            }
+        }
+    }
+}
+
+}  // namespace fb::test

@@ -1,0 +1,47 @@
+// Doors that answer as a test tells them to.
+#pragma once
+
+#include <cstdint>
+
+#include "app/doors/dialogs.h"
+#include "app/doors/seeds.h"
+#include "app/doors/settings.h"
+
+namespace fb::test {
+
+class MemorySettings : public Settings {
+public:
+    [[nodiscard]] Preferences load() const override { return stored; }
+    void save(const Preferences& preferences) override
+    {
+        stored = preferences;
+        ++saves;
+    }
+
+    Preferences stored;
+    int saves = 0;
+};
+
+class AnsweringDialogs : public Dialogs {
+public:
+    [[nodiscard]] QString askPolicyFile(QWidget*) override
+    {
+        ++asked;
+        return answer;
+    }
+
+    QString answer;
+    int asked = 0;
+};
+
+// 7, 8, 9, ...
+class CountingSeeds : public Seeds {
+public:
+    explicit CountingSeeds(std::uint64_t first = 7) : m_next(first) {}
+    [[nodiscard]] std::uint64_t fresh() override { return m_next++; }
+
+private:
+    std::uint64_t m_next;
+};
+
+}  // namespace fb::test
