@@ -14,41 +14,42 @@ namespace fb {
 
 namespace cli_detail {
 
-struct Words {
+struct CliWords {
     Q_DECLARE_TR_FUNCTIONS(fb::CommandLine)
 };
 
 QString helpText()
 {
-    return Words::tr("Fingerbreadth: where an intramuscular needle goes, marked and graded in centimetres.\n"
-                     "\n"
-                     "  fingerbreadth                      opens the window\n"
-                     "  fingerbreadth locate PATIENT ...   the target of one patient\n"
-                     "  fingerbreadth grade  PATIENT --at X,Y ...   the verdict on a mark\n"
-                     "  fingerbreadth draw   PATIENT --out FILE ... this patient's plate with its target\n"
-                     "  fingerbreadth --help, --version\n"
-                     "\n"
-                     "PATIENT\n"
-                     "  --site deltoid        --side left|right   --age 34y       --sex female|male\n"
-                     "  --stature 163 (cm)    --weight 71 (kg)\n"
-                     "  --individual A,B,C    deviation of arm length, armpit depth and arm girth, -3 to 3\n"
-                     "\n"
-                     "How\n"
-                     "  --convention ID       deltoid.strip, deltoid.centroid, deltoid.two-inches,\n"
-                     "                        deltoid.fingers or deltoid.halfway\n"
-                     "  --view NAME           shoulder-side or shoulder-three-quarter\n"
-                     "  --policy FILE         your lab's own numbers, over the shipped ones\n"
-                     "  --at X,Y              the mark (grade, draw): cm from the acromion's lateral edge,\n"
-                     "                        x to the viewer's right, y up\n"
-                     "\n"
-                     "Answers\n"
-                     "  --json                locate, grade: one JSON object\n"
-                     "  --json -, --lines     the same for every JSON object on a line of standard input\n"
-                     "  --out FILE            draw: .svg, .png or .pdf\n"
-                     "  --layers LIST         draw: bone,vessel,nerve,muscle,skin,surface,cloth\n"
-                     "  --width PIXELS        draw: width of the picture, 200 to 20000\n"
-                     "\n"
-                     "Training aid. Local policy and licensed practice decide.\n");
+    return CliWords::tr(
+        "Fingerbreadth: where an intramuscular needle goes, marked and graded in centimetres.\n"
+        "\n"
+        "  fingerbreadth                      opens the window\n"
+        "  fingerbreadth locate PATIENT ...   the target of one patient\n"
+        "  fingerbreadth grade  PATIENT --at X,Y ...   the verdict on a mark\n"
+        "  fingerbreadth draw   PATIENT --out FILE ... this patient's plate with its target\n"
+        "  fingerbreadth --help, --version\n"
+        "\n"
+        "PATIENT\n"
+        "  --site deltoid        --side left|right   --age 34y       --sex female|male\n"
+        "  --stature 163 (cm)    --weight 71 (kg)\n"
+        "  --individual A,B,C    deviation of arm length, armpit depth and arm girth, -3 to 3\n"
+        "\n"
+        "How\n"
+        "  --convention ID       deltoid.strip, deltoid.centroid, deltoid.two-inches,\n"
+        "                        deltoid.fingers or deltoid.halfway\n"
+        "  --view NAME           shoulder-side or shoulder-three-quarter\n"
+        "  --policy FILE         your lab's own numbers, over the shipped ones\n"
+        "  --at X,Y              the mark (grade, draw): cm from the acromion's lateral edge,\n"
+        "                        x to the viewer's right, y up\n"
+        "\n"
+        "Answers\n"
+        "  --json                locate, grade: one JSON object\n"
+        "  --json -, --lines     the same for every JSON object on a line of standard input\n"
+        "  --out FILE            draw: .svg, .png or .pdf\n"
+        "  --layers LIST         draw: bone,vessel,nerve,muscle,skin,surface,cloth\n"
+        "  --width PIXELS        draw: width of the picture, 200 to 20000\n"
+        "\n"
+        "Training aid. Local policy and licensed practice decide.\n");
 }
 
 int told(const Fault& fault)
@@ -71,7 +72,7 @@ int answeredLines(const Arguments& arguments, const Library& library)
     if (count->failed == 0)
         return kExitGood;
     toErrors(
-        Words::tr("Requests that could not be answered: %1 of %2.")
+        CliWords::tr("Requests that could not be answered: %1 of %2.")
             .arg(QLocale().toString(count->failed), QLocale().toString(count->failed + count->answered)));
     return kExitBad;
 }

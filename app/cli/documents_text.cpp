@@ -11,7 +11,7 @@ namespace fb {
 
 namespace documents_text_detail {
 
-struct Words {
+struct DocumentWords {
     Q_DECLARE_TR_FUNCTIONS(fb::CommandLineText)
 };
 
@@ -31,7 +31,10 @@ QString oneDecimal(double value)
 QString plain(double value) { return QLocale().toString(value, 'g', 6); }
 
 //: %1 and %2 are the coordinates of a point on the drawing.
-QString pointText(Point p) { return Words::tr("x %1 cm, y %2 cm").arg(oneDecimal(p.x), oneDecimal(p.y)); }
+QString pointText(Point p)
+{
+    return DocumentWords::tr("x %1 cm, y %2 cm").arg(oneDecimal(p.x), oneDecimal(p.y));
+}
 
 QString wordText(std::string_view word)
 {
@@ -40,8 +43,9 @@ QString wordText(std::string_view word)
 
 QString bodyText(const Patient& patient)
 {
-    const QString sentence = patient.sex() == Sex::Female ? Words::tr("Female, %1 years, %2 cm, %3 kg")
-                                                          : Words::tr("Male, %1 years, %2 cm, %3 kg");
+    const QString sentence = patient.sex() == Sex::Female
+                                 ? DocumentWords::tr("Female, %1 years, %2 cm, %3 kg")
+                                 : DocumentWords::tr("Male, %1 years, %2 cm, %3 kg");
     return sentence.arg(plain(patient.ageYears()), plain(patient.stature().value()),
                         plain(patient.weight().value()));
 }
@@ -53,44 +57,49 @@ QString hazardsText(const Target& target, bool near)
         if ((hazard.kind == HazardKind::Near) == near)
             names += hazardName(hazard.code);
     }
-    return names.isEmpty() ? Words::tr("none") : names.join(QStringLiteral("; "));
+    return names.isEmpty() ? DocumentWords::tr("none") : names.join(QStringLiteral("; "));
 }
 
 QString located(const Query& query, const Target& target)
 {
     const Bounds region = target.region.bounds();
     return patientText(query.patient) +
-           line(Words::tr("Convention"), Words::tr("%1 (%2)").arg(conventionName(query.convention),
-                                                                  wordText(wordOf(query.convention)))) +
-           line(Words::tr("Arm"),
-                Words::tr("%1 cm from acromion to radiale, armpit level %2 cm below the acromion")
+           line(DocumentWords::tr("Convention"),
+                DocumentWords::tr("%1 (%2)").arg(conventionName(query.convention),
+                                                 wordText(wordOf(query.convention)))) +
+           line(DocumentWords::tr("Arm"),
+                DocumentWords::tr("%1 cm from acromion to radiale, armpit level %2 cm below the acromion")
                     .arg(oneDecimal(target.armLength.value()), oneDecimal(target.axillaDepth.value()))) +
-           line(Words::tr("Region"), Words::tr("x %1 to %2 cm, y %3 to %4 cm")
-                                         .arg(oneDecimal(region.low.x), oneDecimal(region.high.x),
-                                              oneDecimal(region.high.y), oneDecimal(region.low.y))) +
-           line(Words::tr("Ideal point"), pointText(target.ideal));
+           line(DocumentWords::tr("Region"), DocumentWords::tr("x %1 to %2 cm, y %3 to %4 cm")
+                                                 .arg(oneDecimal(region.low.x), oneDecimal(region.high.x),
+                                                      oneDecimal(region.high.y), oneDecimal(region.low.y))) +
+           line(DocumentWords::tr("Ideal point"), pointText(target.ideal));
 }
 
 QString frameLine()
 {
-    return line(Words::tr("Measured"),
-                Words::tr("on the drawing, from the acromion's lateral edge, x to the viewer's right, y up"));
+    return line(
+        DocumentWords::tr("Measured"),
+        DocumentWords::tr("on the drawing, from the acromion's lateral edge, x to the viewer's right, y up"));
 }
 
 }  // namespace documents_text_detail
 
 using namespace documents_text_detail;
 
-QString cautionText() { return Words::tr("Training aid. Local policy and licensed practice decide."); }
+QString cautionText()
+{
+    return DocumentWords::tr("Training aid. Local policy and licensed practice decide.");
+}
 
-QString patientText(const Patient& patient) { return line(Words::tr("Patient"), bodyText(patient)); }
+QString patientText(const Patient& patient) { return line(DocumentWords::tr("Patient"), bodyText(patient)); }
 
 QString titleText(const Query& query)
 {
     switch (query.site) {
     case Site::Deltoid:
-        return query.patient.side() == Side::Left ? Words::tr("Deltoid site, left arm")
-                                                  : Words::tr("Deltoid site, right arm");
+        return query.patient.side() == Side::Left ? DocumentWords::tr("Deltoid site, left arm")
+                                                  : DocumentWords::tr("Deltoid site, right arm");
     }
     return {};
 }
@@ -98,26 +107,26 @@ QString titleText(const Query& query)
 QString asideText(const Query& query)
 {
     //: %1 is the patient in a few words, %2 the name of the convention.
-    return Words::tr("%1; %2").arg(bodyText(query.patient), conventionName(query.convention));
+    return DocumentWords::tr("%1; %2").arg(bodyText(query.patient), conventionName(query.convention));
 }
 
 QString locateText(const Query& query, const Target& target)
 {
-    return line(Words::tr("Request"), requestText(query.site, query.patient.side())) +
-           located(query, target) + line(Words::tr("Never enter"), hazardsText(target, false)) +
-           line(Words::tr("Keep in mind"), hazardsText(target, true)) + frameLine() + cautionText() +
+    return line(DocumentWords::tr("Request"), requestText(query.site, query.patient.side())) +
+           located(query, target) + line(DocumentWords::tr("Never enter"), hazardsText(target, false)) +
+           line(DocumentWords::tr("Keep in mind"), hazardsText(target, true)) + frameLine() + cautionText() +
            QLatin1Char('\n');
 }
 
 QString gradeText(const Query& query, const Target& target, Point mark, const Grade& grade)
 {
-    return line(Words::tr("Request"), requestText(query.site, query.patient.side())) +
-           located(query, target) + line(Words::tr("Mark"), pointText(mark)) +
-           line(Words::tr("Verdict"), verdictName(grade.verdict)) +
-           line(Words::tr("Reason"), reasonSentence(grade)) +
-           line(Words::tr("Off ideal"), offsetsText(grade)) +
-           line(Words::tr("Border"), borderText(grade.distanceToBorder)) + frameLine() + cautionText() +
-           QLatin1Char('\n');
+    return line(DocumentWords::tr("Request"), requestText(query.site, query.patient.side())) +
+           located(query, target) + line(DocumentWords::tr("Mark"), pointText(mark)) +
+           line(DocumentWords::tr("Verdict"), verdictName(grade.verdict)) +
+           line(DocumentWords::tr("Reason"), reasonSentence(grade)) +
+           line(DocumentWords::tr("Off ideal"), offsetsText(grade)) +
+           line(DocumentWords::tr("Border"), borderText(grade.distanceToBorder)) + frameLine() +
+           cautionText() + QLatin1Char('\n');
 }
 
 }  // namespace fb

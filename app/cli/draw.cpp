@@ -14,7 +14,7 @@ namespace fb {
 
 namespace draw_detail {
 
-struct Words {
+struct DrawWords {
     Q_DECLARE_TR_FUNCTIONS(fb::CommandLineDraw)
 };
 
@@ -98,7 +98,7 @@ Result<PlateSheet> sheetOf(const Query& query, const Policy& policy, const Libra
         sheet.mark = QPointF(mark->x, mark->y);
         sheet.scene = gradedScene(*target, *mark, *grade);
         //: The verdict, then the sentence of reason.
-        sheet.verdict = Words::tr("%1. %2").arg(verdictName(grade->verdict), reasonSentence(*grade));
+        sheet.verdict = DrawWords::tr("%1. %2").arg(verdictName(grade->verdict), reasonSentence(*grade));
     }
     auto picture = pictureOf(query, library);
     if (!picture)
@@ -123,7 +123,7 @@ Result<std::string> drawAnswer(const Arguments& arguments, const Library& librar
         return tl::unexpected(sheet.error());
     sheet->layers = wanted->layers;
     return writeSheet(*sheet, wanted->file, wanted->width).map([&](bool) {
-        return Words::tr("Written: %1\n").arg(wanted->file).toStdString();
+        return DrawWords::tr("Written: %1\n").arg(wanted->file).toStdString();
     });
 }
 

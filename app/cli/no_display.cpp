@@ -13,7 +13,7 @@ namespace fb {
 
 namespace no_display_detail {
 
-struct Words {
+struct NoDisplayWords {
     Q_DECLARE_TR_FUNCTIONS(fb::WithoutDisplay)
 };
 
@@ -58,8 +58,8 @@ Result<bool> oneRequest(const Library& library)
     QString path;
     if (const auto saved = written(*sheet, path); !saved)
         return saved;
-    const QString words =
-        gradeText(*query, *target, *mark, *grade) + Words::tr("The plate is drawn in %1\n").arg(path);
+    const QString words = gradeText(*query, *target, *mark, *grade) +
+                          NoDisplayWords::tr("The plate is drawn in %1\n").arg(path);
     if (!toOutput(words.toStdString()))
         return fault(Problem::OutputNotWritable, "standard output");
     return true;
@@ -75,8 +75,8 @@ int runWithoutDisplay()
     char name[] = "fingerbreadth";
     char* argv[] = {name, nullptr};
     const OffscreenApplication application(argv);
-    (void)toOutput(Words::tr("There is no display, so here is one whole request without a window.\n"
-                             "(fingerbreadth --help shows the command line.)\n\n")
+    (void)toOutput(NoDisplayWords::tr("There is no display, so here is one whole request without a window.\n"
+                                      "(fingerbreadth --help shows the command line.)\n\n")
                        .toStdString());
     const auto done = Library::load().and_then([](const auto& library) { return oneRequest(*library); });
     if (done)

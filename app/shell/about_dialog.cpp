@@ -1,6 +1,5 @@
 #include "app/shell/about_dialog.h"
 
-#include <QCoreApplication>
 #include <QLabel>
 #include <QPushButton>
 #include <QStringList>
@@ -9,6 +8,7 @@
 
 #include "app/look/style.h"
 #include "app/practice/parts.h"
+#include "app/words/site_words.h"
 
 namespace fb {
 
@@ -41,7 +41,7 @@ AboutDialog::AboutDialog(const Policy* policy, QWidget* parent) : QDialog(parent
     version->setText(tr("Version %1").arg(QStringLiteral(FINGERBREADTH_VERSION)));
     purpose->setText(tr("Practise finding and marking the sites of intramuscular injections on drawn bodies, graded in "
                         "centimetres with the reason."));
-    caution->setText(cautionText());
+    caution->setText(cautionSentence());
     licence->setText(tr("Free software under the GNU General Public License, version 3 or later; without any warranty."));
     parts::say(close, tr("Close"));
     close->setDefault(true);
@@ -64,11 +64,6 @@ AboutDialog::AboutDialog(const Policy* policy, QWidget* parent) : QDialog(parent
     constexpr int kWidth = 620;
     constexpr int kHeight = 560;
     resize(parts::scaled(this, kWidth), parts::scaled(this, kHeight));
-}
-
-QString cautionText()
-{
-    return QCoreApplication::translate("fb::Caution", "Training aid. Local policy and licensed practice decide.");
 }
 
 }  // namespace fb

@@ -15,7 +15,4 @@ public:
     AboutDialog(const Policy* policy, QWidget* parent);
 };
 
-// The caution that is always in sight.
-[[nodiscard]] QString cautionText();
-
 }  // namespace fb

@@ -15,7 +15,7 @@
 #include "app/practice/parts.h"
 #include "app/practice/practice_page.h"
 #include "app/practice/run_strip.h"
-#include "app/shell/about_dialog.h"
+#include "app/words/site_words.h"
 
 namespace fb {
 
@@ -113,7 +113,7 @@ void MainWindow::say()
 {
     setWindowTitle(tr("Fingerbreadth"));
     m_wordmark->setText(tr("Fingerbreadth"));
-    m_caution->setText(cautionText());
+    m_caution->setText(cautionSentence());
     parts::say(m_view, tr("View"));
     //: The lab's own clinical numbers.
     parts::say(m_policy, tr("Policy"));

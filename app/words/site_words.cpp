@@ -152,6 +152,11 @@ QString landmarkName(std::string_view key)
     return {};
 }
 
+QString cautionSentence()
+{
+    return SiteWords::tr("Training aid. Local policy and licensed practice decide.");
+}
+
 QString cmText(double cm)
 {
     const double shown = std::round(cm * 10.0) / 10.0;

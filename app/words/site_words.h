@@ -36,6 +36,9 @@ namespace fb {
 // Where those numbers come from, one source a line, as the policy file states it.
 [[nodiscard]] QString conventionSource(Convention convention, const Policy& policy);
 
+// The caution that is always in sight.
+[[nodiscard]] QString cautionSentence();
+
 // One decimal, with the unit; never a negative zero.
 [[nodiscard]] QString cmText(double cm);
 

@@ -1,7 +1,7 @@
 """Three-quarter plate: the few strokes of the brush that every part of it uses."""
 import math
 
-from engrave import Line, contour, feather, fibres, ramp
+from engrave import contour, feather, fibres, line, ramp
 
 
 def shade(p, inner, edge, tone, opacity, steps=4, profile=None, cue=None):
@@ -15,7 +15,7 @@ def hump(a=.6):
 
 def band(p, points, wide, tone, opacity, steps=4, profile=None, cue=None):
     """A soft band lying on both sides of a line: a hollow or a ridge without an edge."""
-    ln = Line(points)
+    ln = line(points)
     f = wide if callable(wide) else (lambda t: wide)
     for k in range(1, steps + 1):
         u = k / steps

@@ -118,7 +118,7 @@ def torso(p):
 def forearm(p):
     p.on("muscle", "forearm", "extensors", "Forearm extensors")
     p.area([(206, 420), (206, 500), (216, 528), (236, 522), (262, 512), (279, 494), (283, 470), (276, 440), (240, 420)], "muscle-shade")
-    env = [(240, 505, "c"), fore(14, 30), fore(60, 34), fore(120, 32), fore(200, 24), fore(258, 20), fore(268, 0), fore(258, -26),
+    env = [(240, 505, "c"), fore(14, 30), fore(60, 34), fore(120, 32), fore(200, 24), fore(228, 21), fore(236, 0), fore(228, -26),
            fore(190, -28), fore(140, -33), fore(95, -37), fore(62, -38.5), fore(40, -38), fore(18, -34.5), fore(4, -29.5), fore(-6, -26), (225, 537), (229, 520)]
     p.area(env, "wash.fore.muscle")
     p.ink(pen([fore(-2, -27), fore(18, -34.5), fore(40, -38), fore(62, -38.5), fore(95, -37), fore(140, -33), fore(190, -28), fore(258, -26)],
@@ -137,7 +137,7 @@ def forearm(p):
     anc = [(235, 517, "c"), fore(12, -8), fore(34, -20), fore(14, -22), fore(-2, -20, "c")]
     muscle(p, anc, "muscle-light", .8)
     lines(p, [[(235, 518), (233, 524)], [fore(26, -18), fore(6, -21)]], 4, .45, .7)
-    brach = [(245, 438, "c"), (254, 446), (265, 462), (275, 479), fore(13, 40.5), fore(34, 44.5), fore(58, 44), fore(90, 40.5), fore(125, 35), fore(165, 28.5),
+    brach = [(245, 438, "c"), (254, 446), (265, 462), (274, 477), (283, 484), fore(46, 44.8), fore(58, 44), fore(90, 40.5), fore(125, 35), fore(165, 28.5),
              fore(205, 24), fore(258, 22), fore(258, 18), fore(205, 15), fore(165, 16), fore(120, 16), fore(75, 13), fore(35, 7), (243, 505), (242, 476)]
     muscle(p, brach, "wash.fore.muscle", 1.3)
     p.ink(pen([(244, 474), (252, 496), fore(26, 20), fore(62, 26), fore(110, 25), fore(160, 22)], [.1, .9, 1.1, .9, .6, .05]), "muscle-line", .9)
@@ -212,7 +212,7 @@ def deltoid(p):
     p.ink(pen(s1, [.1, .9, 1.0, .8, .4]), "muscle-line", .8)
     p.ink(pen(s2, [.1, 1.0, 1.2, 1.0, .5]), "muscle-line", .85)
     # insertion: pale fan of tendon into the tuberosity
-    p.areas_of(glow([(242, 350), (242, 366), (241.8, 386)], 8.5, 8.5, 4, .55), "tendon", .42)
+    p.areas_of(glow([(242, 350), (242, 364), (241.8, 382)], 7, 7, 4, .55), "tendon", .42)
     p.ink(fibres([[(235, 362), (250, 362)], [(240, 380), (244, 380)]], 6, .45, lift=.2), "tendon-line", .85)
     rim0, rim1 = Line([(280, 215), (280, 250), (268, 300), (252, 350)]), Line([(295, 215), (297, 250), (287, 298), (258, 356)])
     shade(p, rim0, rim1, "muscle-shade", .2, 4)

@@ -4,7 +4,7 @@ import math
 import side_arm
 import side_cloth
 from engrave import Line, between, contour, echo, feather, glow, hatch, pen, ramp
-from side_frame import BACK, FORE_BACK, FORE_FRONT, FRONT
+from side_frame import BACK, FORE_BACK, FORE_FRONT, FRONT, fore
 
 
 def shade(p, inner, edge, tone, opacity, steps=4, profile=None, cue=None):
@@ -88,16 +88,16 @@ def neck(p, front):
 
 def forearm(p):
     p.on("skin", "forearm")
-    p.area([*FORE_FRONT, *FORE_BACK[::-1], (204, 520), (214, 500), (238, 486)], "skin-base")
-    ff, fb = Line(FORE_FRONT[1:]), Line(FORE_BACK[1:])
-    p.areas_of(glow(between(ff, fb, .27).part(.02, 1), 19, 15, 6, .6), "skin-light", .13)
+    p.area([*FORE_FRONT[:-2], fore(226, 28), fore(234, 0), fore(226, -30.5), *FORE_BACK[-3::-1], (204, 520), (214, 500), (238, 486)], "skin-base")
+    ff, fb = Line(Line(FORE_FRONT[1:]).part(0, .86)), Line(Line(FORE_BACK[1:]).part(0, .86))
+    p.areas_of(glow(between(ff, fb, .27).part(.02, 1.0), 19, 15, 6, .6), "skin-light", .13)
     low = lambda s: ramp(s, (0, 0), (.12, .8), (.3, 1), (1, .95))
     shade(p, between(ff, fb, .48), fb, "skin-mid", .13, 7, low)
     shade(p, between(ff, fb, .74), fb, "skin-shade", .16, 4, low)
-    p.ink(hatch(ff, fb, 5.0, lambda s: ramp(s, (0, .08), (.15, .26), (.4, .42), (1, .40)), .62, bow=.10, t0=.085, t1=.82,
-                half=lambda s: ramp(s, (.16, 0), (.28, .5), (.5, .5), (.66, 0))), "skin-hatch")
-    p.ink(contour(FORE_BACK[1:], .5, 2.6, side=1, press=lambda t: ramp(t, (0, .45), (.2, .95), (.4, 1.05), (.8, .7), (1, .6))), "skin-line")
-    p.ink(contour(FORE_FRONT[2:], .45, 1.5, side=-1, press=lambda t: ramp(t, (0, 1), (1, 1))), "skin-line")
+    p.ink(hatch(ff, fb, 5.0, lambda s: ramp(s, (0, .08), (.15, .26), (.4, .42), (1, .40)), .62, bow=.10, t0=.10, t1=.95,
+                half=lambda s: ramp(s, (.18, 0), (.32, .5), (.58, .5), (.78, 0))), "skin-hatch")
+    p.ink(contour(Line(FORE_BACK[1:]).part(0, .84), .5, 2.6, side=1, press=lambda t: ramp(t, (0, .45), (.2, .95), (.4, 1.05), (.8, .7), (1, .6))), "skin-line")
+    p.ink(contour(Line(FORE_FRONT[2:]).part(0, .84), .45, 1.5, side=-1, press=lambda t: ramp(t, (0, 1), (1, 1))), "skin-line")
 
 
 def draw(p):

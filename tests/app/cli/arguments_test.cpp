@@ -2,13 +2,13 @@
 
 #include <gtest/gtest.h>
 
-#include "app/doors/library.h"
+#include "tests/support/shipped.h"
 
 namespace fb {
 
 namespace arguments_test {
 
-std::vector<std::string_view> words(std::string_view line)
+std::vector<std::string_view> argumentWords(std::string_view line)
 {
     std::vector<std::string_view> parts;
     for (std::size_t from = 0; from < line.size();) {
@@ -20,28 +20,22 @@ std::vector<std::string_view> words(std::string_view line)
     return parts;
 }
 
-constexpr std::string_view kPatient =
+constexpr std::string_view kArgumentsPatient =
     " --site deltoid --side left --age 34y --sex female --stature 163 --weight 71";
 
-const Policy& policy()
-{
-    static const auto library = Library::load().value();
-    return library->defaultPolicy();
-}
-
 // The first fault of parsing or checking; nothing when the line is good.
-std::optional<Fault> faultOf(const std::string& line)
+std::optional<Fault> requestFault(const std::string& line)
 {
-    const auto arguments = parseArguments(words(line));
+    const auto arguments = parseArguments(argumentWords(line));
     if (!arguments)
         return arguments.error();
-    const auto query = queryOf(*arguments, policy());
+    const auto query = queryOf(*arguments, shippedLibrary().defaultPolicy());
     return query ? std::nullopt : std::optional(query.error());
 }
 
-std::string with(std::string_view option, std::string_view value)
+std::string requestWith(std::string_view option, std::string_view value)
 {
-    std::string line(kPatient);
+    std::string line(kArgumentsPatient);
     const std::size_t at = line.find("--" + std::string(option) + " ");
     if (at != std::string::npos) {
         const std::size_t end = std::min(line.find(' ', line.find(' ', at) + 1), line.size());
@@ -51,7 +45,7 @@ std::string with(std::string_view option, std::string_view value)
     return value.empty() ? line : line + " --" + std::string(option) + " " + std::string(value);
 }
 
-struct Row {
+struct ArgumentsRow {
     std::string line;
     Problem problem;
     std::string where;
@@ -74,23 +68,24 @@ TEST(ArgumentsTest, EveryOptionHasAWordThatIsFoundAgain)
 
 TEST(ArgumentsTest, AWholeRequestIsReadAsItStands)
 {
-    const auto arguments = parseArguments(words("locate --json" + std::string(kPatient) + " --individual 1,-0.5,0"));
+    const auto arguments = parseArguments(
+        argumentWords("locate --json" + std::string(kArgumentsPatient) + " --individual 1,-0.5,0"));
     ASSERT_TRUE(arguments.has_value());
     EXPECT_EQ(arguments->command, Command::Locate);
     EXPECT_TRUE(arguments->json);
     EXPECT_FALSE(arguments->lines);
-    const auto query = queryOf(*arguments, policy());
+    const auto query = queryOf(*arguments, shippedLibrary().defaultPolicy());
     ASSERT_TRUE(query.has_value());
     EXPECT_EQ(query->site, Site::Deltoid);
     EXPECT_EQ(query->view, View::ShoulderSide);
-    EXPECT_EQ(query->convention, policy().convention(Site::Deltoid));
+    EXPECT_EQ(query->convention, shippedLibrary().defaultPolicy().convention(Site::Deltoid));
     EXPECT_EQ(query->patient,
               Patient::make(34.0, Sex::Female, Cm{163.0}, Kg{71.0}, Side::Left, {1.0, -0.5, 0.0}).value());
 }
 
 TEST(ArgumentsTest, AnEqualsSignJoinsNameAndValue)
 {
-    const auto arguments = parseArguments(words("grade --site=deltoid --at=-1,-4.2 --side=left"));
+    const auto arguments = parseArguments(argumentWords("grade --site=deltoid --at=-1,-4.2 --side=left"));
     ASSERT_TRUE(arguments.has_value());
     EXPECT_EQ(arguments->value(Option::Site), "deltoid");
     EXPECT_EQ(arguments->value(Option::At), "-1,-4.2");
@@ -98,21 +93,21 @@ TEST(ArgumentsTest, AnEqualsSignJoinsNameAndValue)
 
 TEST(ArgumentsTest, HelpAndVersionWinWhereverTheyStand)
 {
-    EXPECT_EQ(parseArguments(words("--help"))->command, Command::Help);
-    EXPECT_EQ(parseArguments(words("locate --nonsense --help"))->command, Command::Help);
-    EXPECT_EQ(parseArguments(words("--version"))->command, Command::Version);
+    EXPECT_EQ(parseArguments(argumentWords("--help"))->command, Command::Help);
+    EXPECT_EQ(parseArguments(argumentWords("locate --nonsense --help"))->command, Command::Help);
+    EXPECT_EQ(parseArguments(argumentWords("--version"))->command, Command::Version);
     EXPECT_EQ(parseArguments({})->command, Command::Help);
 }
 
 TEST(ArgumentsTest, BothWaysOfAskingForLinesAreTheSame)
 {
     for (const char* line : {"locate --json -", "locate --lines", "grade --lines --json"})
-        EXPECT_TRUE(parseArguments(words(line))->lines) << line;
+        EXPECT_TRUE(parseArguments(argumentWords(line))->lines) << line;
 }
 
 TEST(ArgumentsTest, BadWordsAreNamed)
 {
-    const std::vector<Row> rows{
+    const std::vector<ArgumentsRow> rows{
         {"measure --site deltoid", Problem::CommandUnknown, ""},
         {"--site deltoid", Problem::ArgumentUnknown, "--site"},
         {"locate --colour red", Problem::ArgumentUnknown, "--colour"},
@@ -129,8 +124,8 @@ TEST(ArgumentsTest, BadWordsAreNamed)
         {"locate --side left --side right", Problem::ArgumentDoubled, "--side"},
         {"locate --json --json", Problem::ArgumentDoubled, "--json"},
     };
-    for (const Row& row : rows) {
-        const auto fault = faultOf(row.line);
+    for (const ArgumentsRow& row : rows) {
+        const auto fault = requestFault(row.line);
         ASSERT_TRUE(fault.has_value()) << row.line;
         EXPECT_EQ(fault->problem, row.problem) << row.line;
         EXPECT_EQ(fault->where, row.where) << row.line;
@@ -140,7 +135,7 @@ TEST(ArgumentsTest, BadWordsAreNamed)
 TEST(ArgumentsTest, WhatIsMissingIsNamed)
 {
     for (const char* option : {"site", "side", "age", "sex", "stature", "weight"}) {
-        const auto fault = faultOf(with(option, ""));
+        const auto fault = requestFault(requestWith(option, ""));
         ASSERT_TRUE(fault.has_value()) << option;
         EXPECT_EQ(fault->problem, Problem::ArgumentMissing);
         EXPECT_EQ(fault->where, std::string("--") + option);
@@ -193,7 +188,7 @@ TEST(ArgumentsTest, ValuesAreHeldToTheirForm)
         {"individual", "1,,2", Problem::ArgumentBadValue},
     };
     for (const auto& [option, value, problem] : rows) {
-        const auto fault = faultOf(with(option, value));
+        const auto fault = requestFault(requestWith(option, value));
         EXPECT_EQ(fault ? std::optional(fault->problem) : std::nullopt, problem) << option << " " << value;
     }
 }

@@ -15,7 +15,7 @@ namespace fb {
 
 namespace cli_test {
 
-struct Ran {
+struct CliRun {
     int code = -1;
     QByteArray out;
     QByteArray err;
@@ -25,13 +25,14 @@ struct Ran {
 QProcessEnvironment bareEnvironment()
 {
     QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "XDG_RUNTIME_DIR", "QT_QPA_PLATFORM", "LANG", "LC_ALL"})
+    for (const char* name :
+         {"DISPLAY", "WAYLAND_DISPLAY", "XDG_RUNTIME_DIR", "QT_QPA_PLATFORM", "LANG", "LC_ALL"})
         environment.remove(QLatin1String(name));
     return environment;
 }
 
-Ran ran(const QStringList& arguments, const QByteArray& input = {}, const QString& folder = QDir::tempPath(),
-        const QString& outFile = {})
+CliRun cliRun(const QStringList& arguments, const QByteArray& input = {},
+              const QString& folder = QDir::tempPath(), const QString& outFile = {})
 {
     QProcess program;
     program.setProcessEnvironment(bareEnvironment());
@@ -45,12 +46,13 @@ Ran ran(const QStringList& arguments, const QByteArray& input = {}, const QStrin
     return {program.exitCode(), program.readAllStandardOutput(), program.readAllStandardError()};
 }
 
-const QStringList kPatient{QStringLiteral("--site"),    QStringLiteral("deltoid"), QStringLiteral("--side"),
-                           QStringLiteral("left"),      QStringLiteral("--age"),   QStringLiteral("34y"),
-                           QStringLiteral("--sex"),     QStringLiteral("female"),  QStringLiteral("--stature"),
-                           QStringLiteral("163"),       QStringLiteral("--weight"), QStringLiteral("71")};
+const QStringList kCliPatient{
+    QStringLiteral("--site"), QStringLiteral("deltoid"),  QStringLiteral("--side"),
+    QStringLiteral("left"),   QStringLiteral("--age"),    QStringLiteral("34y"),
+    QStringLiteral("--sex"),  QStringLiteral("female"),   QStringLiteral("--stature"),
+    QStringLiteral("163"),    QStringLiteral("--weight"), QStringLiteral("71")};
 
-QStringList words(const char* line)
+QStringList cliWords(const char* line)
 {
     return QString::fromUtf8(line).split(QLatin1Char(' '), Qt::SkipEmptyParts);
 }
@@ -58,7 +60,7 @@ QStringList words(const char* line)
 // The usual patient with one value replaced; an empty value leaves the option out.
 QStringList patientWith(const QString& option, const QString& value)
 {
-    QStringList arguments = kPatient;
+    QStringList arguments = kCliPatient;
     const auto at = arguments.indexOf(QStringLiteral("--") + option);
     if (value.isEmpty())
         arguments.remove(at, 2);
@@ -68,7 +70,7 @@ QStringList patientWith(const QString& option, const QString& value)
 }
 
 // The promise for every bad argument.
-void expectOneSentence(const Ran& result, const QString& about)
+void expectOneSentence(const CliRun& result, const QString& about)
 {
     static const QRegularExpression kInnerEnd(QStringLiteral("[.!?] +[A-Z]"));
     EXPECT_EQ(result.code, 2) << about.toStdString();
@@ -78,7 +80,7 @@ void expectOneSentence(const Ran& result, const QString& about)
     EXPECT_FALSE(QString::fromUtf8(result.err).contains(kInnerEnd)) << result.err.constData();
 }
 
-nlohmann::json parsed(const QByteArray& text) { return nlohmann::json::parse(text.toStdString()); }
+nlohmann::json cliJson(const QByteArray& text) { return nlohmann::json::parse(text.toStdString()); }
 
 }  // namespace cli_test
 
@@ -87,16 +89,16 @@ using namespace cli_test;
 TEST(CommandLineTest, LocateGradeAndDrawEachAnswerTheUsualPatient)
 {
     const QTemporaryDir folder;
-    const Ran located = ran(words("locate --json") + kPatient);
+    const CliRun located = cliRun(cliWords("locate --json") + kCliPatient);
     EXPECT_EQ(located.code, 0);
     EXPECT_TRUE(located.err.isEmpty());
-    EXPECT_EQ(parsed(located.out)["site"], "deltoid");
+    EXPECT_EQ(cliJson(located.out)["site"], "deltoid");
 
-    const Ran graded = ran(words("grade --json --at 0,-2") + kPatient);
+    const CliRun graded = cliRun(cliWords("grade --json --at 0,-2") + kCliPatient);
     EXPECT_EQ(graded.code, 0);
-    EXPECT_EQ(parsed(graded.out)["verdict"], "unsafe");
+    EXPECT_EQ(cliJson(graded.out)["verdict"], "unsafe");
 
-    const Ran drawn = ran(words("draw --out plate.png --at 0,-2") + kPatient, {}, folder.path());
+    const CliRun drawn = cliRun(cliWords("draw --out plate.png --at 0,-2") + kCliPatient, {}, folder.path());
     EXPECT_EQ(drawn.code, 0);
     EXPECT_TRUE(drawn.err.isEmpty()) << drawn.err.constData();
     EXPECT_FALSE(QImage(folder.filePath(QStringLiteral("plate.png"))).isNull());
@@ -104,17 +106,18 @@ TEST(CommandLineTest, LocateGradeAndDrawEachAnswerTheUsualPatient)
 
 TEST(CommandLineTest, TheSameRequestGivesTheSameBytes)
 {
-    const QStringList request = words("grade --json --at 0.4,-2.2") + kPatient;
-    EXPECT_EQ(ran(request).out, ran(request).out);
+    const QStringList request = cliWords("grade --json --at 0.4,-2.2") + kCliPatient;
+    EXPECT_EQ(cliRun(request).out, cliRun(request).out);
 }
 
 TEST(CommandLineTest, HelpNamesEveryCommandAndOption)
 {
-    const Ran help = ran(words("--help"));
+    const CliRun help = cliRun(cliWords("--help"));
     EXPECT_EQ(help.code, 0);
-    for (const char* word : {"locate", "grade", "draw", "--site", "--side", "--age", "--sex", "--stature", "--weight",
-                             "--individual", "--convention", "--view", "--policy", "--at", "--json", "--lines",
-                             "--out", "--layers", "--width", "Training aid."})
+    for (const char* word :
+         {"locate",    "grade",    "draw",         "--site",       "--side",  "--age",        "--sex",
+          "--stature", "--weight", "--individual", "--convention", "--view",  "--policy",     "--at",
+          "--json",    "--lines",  "--out",        "--layers",     "--width", "Training aid."})
         EXPECT_TRUE(help.out.contains(word)) << word;
     for (const QByteArray& line : help.out.split('\n'))
         EXPECT_LE(line.size(), 100) << line.constData();
@@ -122,7 +125,7 @@ TEST(CommandLineTest, HelpNamesEveryCommandAndOption)
 
 TEST(CommandLineTest, VersionIsOneLine)
 {
-    const Ran version = ran(words("--version"));
+    const CliRun version = cliRun(cliWords("--version"));
     EXPECT_EQ(version.code, 0);
     EXPECT_TRUE(version.out.startsWith("fingerbreadth "));
     EXPECT_EQ(version.out.count('\n'), 1);
@@ -131,15 +134,15 @@ TEST(CommandLineTest, VersionIsOneLine)
 TEST(CommandLineTest, EveryBadPatientIsOneSentenceAndExitTwo)
 {
     const std::vector<std::pair<const char*, const char*>> rows{
-        {"site", "elbow"},   {"site", ""},       {"side", "middle"},  {"side", ""},      {"sex", "x"},
-        {"sex", ""},         {"age", ""},        {"age", "-3y"},      {"age", "old"},    {"age", "200y"},
+        {"site", "elbow"},   {"site", ""},       {"side", "middle"},  {"side", ""},       {"sex", "x"},
+        {"sex", ""},         {"age", ""},        {"age", "-3y"},      {"age", "old"},     {"age", "200y"},
         {"age", "2mo"},      {"stature", ""},    {"stature", "-163"}, {"stature", "abc"}, {"stature", "20"},
-        {"stature", "400"},  {"stature", "nan"}, {"weight", ""},      {"weight", "-5"},  {"weight", "0"},
+        {"stature", "400"},  {"stature", "nan"}, {"weight", ""},      {"weight", "-5"},   {"weight", "0"},
         {"weight", "heavy"}, {"weight", "31"},   {"weight", "240"},
     };
     for (const auto& [option, value] : rows) {
         const QStringList patient = patientWith(QLatin1String(option), QLatin1String(value));
-        expectOneSentence(ran(words("locate --json") + patient), patient.join(QLatin1Char(' ')));
+        expectOneSentence(cliRun(cliWords("locate --json") + patient), patient.join(QLatin1Char(' ')));
     }
 }
 
@@ -147,12 +150,13 @@ TEST(CommandLineTest, EveryBadChoiceIsOneSentenceAndExitTwo)
 {
     for (const char* line :
          {"measure", "locate --convention deltoid.guess", "locate --view knee", "locate --colour red",
-          "locate --convention", "locate --side left", "locate --individual 9,9,9", "grade", "grade --at here",
-          "grade --at 1", "grade --at 400,400", "grade --at 0,-4 --view shoulder-three-quarter", "draw",
-          "draw --out plate.gif", "draw --out a.png --layers fat", "draw --out a.png --width 1",
-          "draw --out /absent/folder/a.png", "draw --out a.png --at 400,400", "locate --policy /absent/policy.json"})
-        expectOneSentence(ran(words(line) + kPatient), QLatin1String(line));
-    expectOneSentence(ran({QStringLiteral("--colour")}), QStringLiteral("--colour"));
+          "locate --convention", "locate --side left", "locate --individual 9,9,9", "grade",
+          "grade --at here", "grade --at 1", "grade --at 400,400",
+          "grade --at 0,-4 --view shoulder-three-quarter", "draw", "draw --out plate.gif",
+          "draw --out a.png --layers fat", "draw --out a.png --width 1", "draw --out /absent/folder/a.png",
+          "draw --out a.png --at 400,400", "locate --policy /absent/policy.json"})
+        expectOneSentence(cliRun(cliWords(line) + kCliPatient), QLatin1String(line));
+    expectOneSentence(cliRun({QStringLiteral("--colour")}), QStringLiteral("--colour"));
 }
 
 TEST(CommandLineTest, ABrokenPolicyIsOneSentenceAndExitTwo)
@@ -163,7 +167,8 @@ TEST(CommandLineTest, ABrokenPolicyIsOneSentenceAndExitTwo)
         {"a list", "[1, 2]"},
         {"a group that is a number", R"({"grading": 5})"},
         {"a bare number", R"({"grading": {"acceptable_margin_cm": 0.5}})"},
-        {"text for a number", R"({"grading": {"acceptable_margin_cm": {"value": "half", "source": "lab's choice"}}})"},
+        {"text for a number",
+         R"({"grading": {"acceptable_margin_cm": {"value": "half", "source": "lab's choice"}}})"},
         {"out of range", R"({"grading": {"acceptable_margin_cm": {"value": 50, "source": "lab's choice"}}})"},
         {"negative", R"({"grading": {"acceptable_margin_cm": {"value": -1, "source": "lab's choice"}}})"},
         {"turned inside out", R"({"deltoid": {"strip_top": {"value": 0.19, "source": "lab's choice"}}})"},
@@ -171,7 +176,8 @@ TEST(CommandLineTest, ABrokenPolicyIsOneSentenceAndExitTwo)
         {"no value", R"({"grading": {"acceptable_margin_cm": {"source": "lab's choice"}}})"},
         {"unknown key", R"({"grading": {"margin": {"value": 0.5, "source": "lab's choice"}}})"},
         {"unknown group", R"({"colours": {}})"},
-        {"unknown member", R"({"grading": {"acceptable_margin_cm": {"value": 0.5, "source": "x", "note": "y"}}})"},
+        {"unknown member",
+         R"({"grading": {"acceptable_margin_cm": {"value": 0.5, "source": "x", "note": "y"}}})"},
         {"unknown convention", R"({"conventions": {"deltoid": "deltoid.guess"}})"},
         {"unknown site", R"({"conventions": {"elbow": "deltoid.strip"}})"},
         {"convention of the wrong type", R"({"conventions": {"deltoid": 3}})"},
@@ -185,33 +191,36 @@ TEST(CommandLineTest, ABrokenPolicyIsOneSentenceAndExitTwo)
         ASSERT_TRUE(file.open(QIODevice::WriteOnly | QIODevice::Truncate));
         file.write(text);
         file.close();
-        expectOneSentence(ran(words("locate --policy") + QStringList{path} + kPatient), QLatin1String(about));
+        expectOneSentence(cliRun(cliWords("locate --policy") + QStringList{path} + kCliPatient),
+                          QLatin1String(about));
     }
-    expectOneSentence(ran(words("locate --policy") + QStringList{folder.path()} + kPatient), folder.path());
+    expectOneSentence(cliRun(cliWords("locate --policy") + QStringList{folder.path()} + kCliPatient),
+                      folder.path());
 }
 
 TEST(CommandLineTest, AFullDeviceForStandardOutputIsOneSentenceAndExitTwo)
 {
     const QString full = QStringLiteral("/dev/full");
-    expectOneSentence(ran(words("locate --json") + kPatient, {}, QDir::tempPath(), full), full);
-    expectOneSentence(ran(words("--help"), {}, QDir::tempPath(), full), full);
-    expectOneSentence(ran(words("locate --lines") + kPatient, "{}\n", QDir::tempPath(), full), full);
+    expectOneSentence(cliRun(cliWords("locate --json") + kCliPatient, {}, QDir::tempPath(), full), full);
+    expectOneSentence(cliRun(cliWords("--help"), {}, QDir::tempPath(), full), full);
+    expectOneSentence(cliRun(cliWords("locate --lines") + kCliPatient, "{}\n", QDir::tempPath(), full), full);
 }
 
 TEST(CommandLineTest, LinesAreAnsweredOneByOneAndAFailureEndsWithExitTwo)
 {
-    const QByteArray good = R"({"site":"deltoid","side":"left","age":"34y","sex":"female","stature":163,"weight":71})";
-    const Ran all = ran(words("locate --json -"), good + "\n" + good + "\n");
+    const QByteArray good =
+        R"({"site":"deltoid","side":"left","age":"34y","sex":"female","stature":163,"weight":71})";
+    const CliRun all = cliRun(cliWords("locate --json -"), good + "\n" + good + "\n");
     EXPECT_EQ(all.code, 0);
     EXPECT_TRUE(all.err.isEmpty());
     EXPECT_EQ(all.out.count('\n'), 2);
-    EXPECT_EQ(all.out.split('\n')[0] + '\n', ran(words("locate --json") + kPatient).out);
+    EXPECT_EQ(all.out.split('\n')[0] + '\n', cliRun(cliWords("locate --json") + kCliPatient).out);
 
-    const Ran some = ran(words("locate --lines"), good + "\n{\"site\":\n" + good);
+    const CliRun some = cliRun(cliWords("locate --lines"), good + "\n{\"site\":\n" + good);
     EXPECT_EQ(some.code, 2);
     const auto lines = some.out.split('\n');
     ASSERT_EQ(lines.size(), 4);
-    EXPECT_TRUE(parsed(lines[1]).contains("error"));
+    EXPECT_TRUE(cliJson(lines[1]).contains("error"));
     EXPECT_EQ(lines[0], lines[2]);
     EXPECT_EQ(some.err.count('\n'), 1);
 }
@@ -220,7 +229,7 @@ TEST(CommandLineTest, WhoeverSendsOneLineGetsItsAnswerBeforeTheNext)
 {
     QProcess program;
     program.setProcessEnvironment(bareEnvironment());
-    program.start(QStringLiteral(FINGERBREADTH_BINARY), words("locate --lines") + kPatient);
+    program.start(QStringLiteral(FINGERBREADTH_BINARY), cliWords("locate --lines") + kCliPatient);
     for (const char* line : {"{\"stature\": 150}\n", "{\"stature\": 180}\n"}) {
         program.write(line);
         QByteArray answer;
@@ -228,7 +237,7 @@ TEST(CommandLineTest, WhoeverSendsOneLineGetsItsAnswerBeforeTheNext)
             ASSERT_TRUE(program.waitForReadyRead(30000));
             answer += program.readAllStandardOutput();
         }
-        EXPECT_TRUE(parsed(answer).contains("target"));
+        EXPECT_TRUE(cliJson(answer).contains("target"));
     }
     program.closeWriteChannel();
     EXPECT_TRUE(program.waitForFinished(30000));
@@ -238,13 +247,14 @@ TEST(CommandLineTest, WhoeverSendsOneLineGetsItsAnswerBeforeTheNext)
 TEST(CommandLineTest, WithoutADisplayOneWholeRequestIsDone)
 {
     const QTemporaryDir folder;
-    const Ran result = ran({}, {}, folder.path());
+    const CliRun result = cliRun({}, {}, folder.path());
     EXPECT_EQ(result.code, 0) << result.err.constData();
     EXPECT_TRUE(result.err.isEmpty()) << result.err.constData();
     EXPECT_TRUE(result.out.startsWith("There is no display"));
     for (const char* word : {"Patient", "Ideal point", "Mark", "Verdict", "Reason", "Training aid."})
         EXPECT_TRUE(result.out.contains(word)) << word;
-    const QString path = QString::fromUtf8(result.out.trimmed().split('\n').last()).section(QLatin1Char(' '), -1);
+    const QString path =
+        QString::fromUtf8(result.out.trimmed().split('\n').last()).section(QLatin1Char(' '), -1);
     EXPECT_EQ(QFileInfo(path).canonicalPath(), QFileInfo(folder.path()).canonicalFilePath());
     EXPECT_FALSE(QImage(path).isNull()) << path.toStdString();
 }

@@ -7,19 +7,13 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
+#include "tests/support/shipped.h"
+
 namespace fb {
 
 namespace commands_test {
 
-using nlohmann::json;
-
-const Library& library()
-{
-    static const auto loaded = Library::load().value();
-    return *loaded;
-}
-
-Arguments asked(Command command)
+Arguments askedUsual(Command command)
 {
     Arguments arguments;
     arguments.command = command;
@@ -32,24 +26,24 @@ Arguments asked(Command command)
     return arguments;
 }
 
-Arguments askedJson(Command command)
+Arguments askedUsualJson(Command command)
 {
-    Arguments arguments = asked(command);
+    Arguments arguments = askedUsual(command);
     arguments.json = true;
     return arguments;
 }
 
-std::vector<json> answersTo(const Arguments& common, const std::string& lines, LineCount expected)
+std::vector<nlohmann::json> answersTo(const Arguments& common, const std::string& lines, LineCount expected)
 {
     std::istringstream in(lines);
     std::ostringstream out;
-    const auto count = answerLines(common, library(), in, out);
+    const auto count = answerLines(common, shippedLibrary(), in, out);
     EXPECT_TRUE(count.has_value());
     EXPECT_EQ(count.value_or(LineCount{-1, -1}), expected);
-    std::vector<json> answers;
+    std::vector<nlohmann::json> answers;
     std::istringstream written(out.str());
     for (std::string line; std::getline(written, line);)
-        answers.push_back(json::parse(line));
+        answers.push_back(nlohmann::json::parse(line));
     return answers;
 }
 
@@ -74,38 +68,39 @@ using namespace commands_test;
 
 TEST(CommandsTest, LocateAnswersInWordsOrInOneLineOfJson)
 {
-    const std::string words = locateAnswer(asked(Command::Locate), library()).value();
+    const std::string words = locateAnswer(askedUsual(Command::Locate), shippedLibrary()).value();
     EXPECT_NE(words.find("deltoid.strip"), std::string::npos);
-    const std::string line = locateAnswer(askedJson(Command::Locate), library()).value();
+    const std::string line = locateAnswer(askedUsualJson(Command::Locate), shippedLibrary()).value();
     EXPECT_EQ(std::count(line.begin(), line.end(), '\n'), 1);
-    EXPECT_EQ(json::parse(line)["site"], "deltoid");
+    EXPECT_EQ(nlohmann::json::parse(line)["site"], "deltoid");
 }
 
 TEST(CommandsTest, EveryConventionAndViewIsLocated)
 {
     for (const Convention convention : kConventions) {
         for (const View view : kViews) {
-            Arguments arguments = askedJson(Command::Locate);
+            Arguments arguments = askedUsualJson(Command::Locate);
             arguments.value(Option::Convention) = wordOf(convention);
             arguments.value(Option::View) = wordOf(view);
-            const auto answer = locateAnswer(arguments, library());
+            const auto answer = locateAnswer(arguments, shippedLibrary());
             ASSERT_TRUE(answer.has_value()) << wordOf(convention) << " " << wordOf(view);
-            EXPECT_EQ(json::parse(*answer)["convention"], std::string(wordOf(convention)));
-            EXPECT_EQ(json::parse(*answer)["view"], std::string(wordOf(view)));
+            EXPECT_EQ(nlohmann::json::parse(*answer)["convention"], std::string(wordOf(convention)));
+            EXPECT_EQ(nlohmann::json::parse(*answer)["view"], std::string(wordOf(view)));
         }
     }
 }
 
 TEST(CommandsTest, GradeNeedsAMarkOnTheBodyInAViewThatCanBeMarked)
 {
-    Arguments arguments = askedJson(Command::Grade);
-    EXPECT_EQ(gradeAnswer(arguments, library()).error(), (Fault{Problem::ArgumentMissing, "--at", {}, 0.0, 0.0}));
+    Arguments arguments = askedUsualJson(Command::Grade);
+    EXPECT_EQ(gradeAnswer(arguments, shippedLibrary()).error(),
+              (Fault{Problem::ArgumentMissing, "--at", {}, 0.0, 0.0}));
     arguments.value(Option::At) = "500,500";
-    EXPECT_EQ(gradeAnswer(arguments, library()).error().problem, Problem::MarkOutsideBody);
+    EXPECT_EQ(gradeAnswer(arguments, shippedLibrary()).error().problem, Problem::MarkOutsideBody);
     arguments.value(Option::At) = "0,-4";
-    EXPECT_TRUE(gradeAnswer(arguments, library()).has_value());
+    EXPECT_TRUE(gradeAnswer(arguments, shippedLibrary()).has_value());
     arguments.value(Option::View) = "shoulder-three-quarter";
-    EXPECT_EQ(gradeAnswer(arguments, library()).error().problem, Problem::ViewShowOnly);
+    EXPECT_EQ(gradeAnswer(arguments, shippedLibrary()).error().problem, Problem::ViewShowOnly);
 }
 
 TEST(CommandsTest, ALabsPolicyIsGradedBy)
@@ -115,18 +110,18 @@ TEST(CommandsTest, ALabsPolicyIsGradedBy)
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
     file.write(R"({"name": "Ward 7", "conventions": {"deltoid": "deltoid.halfway"}})");
     file.close();
-    Arguments arguments = askedJson(Command::Locate);
+    Arguments arguments = askedUsualJson(Command::Locate);
     arguments.value(Option::Policy) = QFile::encodeName(file.fileName()).toStdString();
-    const json document = json::parse(locateAnswer(arguments, library()).value());
+    const nlohmann::json document = nlohmann::json::parse(locateAnswer(arguments, shippedLibrary()).value());
     EXPECT_EQ(document["policy"], "Ward 7");
     EXPECT_EQ(document["convention"], "deltoid.halfway");
 }
 
 TEST(CommandsTest, EveryLineIsAnsweredInItsOrder)
 {
-    const auto answers = answersTo(asked(Command::Locate),
-                                   "{\"stature\": 150}\n\n  \r\n{\"stature\": 20}\nnonsense\n{\"stature\": 190}",
-                                   {2, 2});
+    const auto answers =
+        answersTo(askedUsual(Command::Locate),
+                  "{\"stature\": 150}\n\n  \r\n{\"stature\": 20}\nnonsense\n{\"stature\": 190}", {2, 2});
     ASSERT_EQ(answers.size(), 4U);
     EXPECT_EQ(answers[0]["patient"]["stature_cm"], 150);
     EXPECT_TRUE(answers[1].contains("error"));
@@ -136,15 +131,16 @@ TEST(CommandsTest, EveryLineIsAnsweredInItsOrder)
 
 TEST(CommandsTest, ALineAnswersAsTheCommandLineDoes)
 {
-    const auto lines = answersTo(asked(Command::Locate), "{}\n", {1, 0});
+    const auto lines = answersTo(askedUsual(Command::Locate), "{}\n", {1, 0});
     ASSERT_EQ(lines.size(), 1U);
-    EXPECT_EQ(lines[0], json::parse(locateAnswer(askedJson(Command::Locate), library()).value()));
+    EXPECT_EQ(lines[0],
+              nlohmann::json::parse(locateAnswer(askedUsualJson(Command::Locate), shippedLibrary()).value()));
 
-    Arguments grade = askedJson(Command::Grade);
+    Arguments grade = askedUsualJson(Command::Grade);
     const auto grades = answersTo(grade, R"({"at": [0, -4.25]})", {1, 0});
     grade.value(Option::At) = "0,-4.25";
     ASSERT_EQ(grades.size(), 1U);
-    EXPECT_EQ(grades[0], json::parse(gradeAnswer(grade, library()).value()));
+    EXPECT_EQ(grades[0], nlohmann::json::parse(gradeAnswer(grade, shippedLibrary()).value()));
 }
 
 TEST(CommandsTest, AMissingNameInALineIsToldWithoutDashes)
@@ -158,7 +154,7 @@ TEST(CommandsTest, AMissingNameInALineIsToldWithoutDashes)
 
 TEST(CommandsTest, NoLinesAreNoAnswers)
 {
-    EXPECT_TRUE(answersTo(asked(Command::Locate), "", {0, 0}).empty());
+    EXPECT_TRUE(answersTo(askedUsual(Command::Locate), "", {0, 0}).empty());
 }
 
 TEST(CommandsTest, AnOutputThatTakesNoMoreEndsTheLines)
@@ -169,7 +165,7 @@ TEST(CommandsTest, AnOutputThatTakesNoMoreEndsTheLines)
     for (int i = 0; i < 100; ++i)
         lines += "{}\n";
     std::istringstream in(lines);
-    const auto count = answerLines(asked(Command::Locate), library(), in, out);
+    const auto count = answerLines(askedUsual(Command::Locate), shippedLibrary(), in, out);
     ASSERT_FALSE(count.has_value());
     EXPECT_EQ(count.error().problem, Problem::OutputNotWritable);
 }
@@ -184,17 +180,22 @@ TEST(CommandsTest, DrawChecksEveryNameBeforeItDraws)
         Problem problem;
     };
     const std::vector<Row> rows{
-        {Option::Out, "", Problem::ArgumentMissing},       {Option::Out, "plate.gif", Problem::OutputKindUnknown},
-        {Option::Out, "plate", Problem::OutputKindUnknown}, {Option::Width, "wide", Problem::ArgumentBadValue},
-        {Option::Width, "0", Problem::ArgumentBadValue},   {Option::Width, "20001", Problem::ArgumentBadValue},
-        {Option::Width, "800.5", Problem::ArgumentBadValue}, {Option::Layers, "fat", Problem::LayerUnknown},
-        {Option::At, "here", Problem::MarkNotAPoint},      {Option::At, "500,500", Problem::MarkOutsideBody},
+        {Option::Out, "", Problem::ArgumentMissing},
+        {Option::Out, "plate.gif", Problem::OutputKindUnknown},
+        {Option::Out, "plate", Problem::OutputKindUnknown},
+        {Option::Width, "wide", Problem::ArgumentBadValue},
+        {Option::Width, "0", Problem::ArgumentBadValue},
+        {Option::Width, "20001", Problem::ArgumentBadValue},
+        {Option::Width, "800.5", Problem::ArgumentBadValue},
+        {Option::Layers, "fat", Problem::LayerUnknown},
+        {Option::At, "here", Problem::MarkNotAPoint},
+        {Option::At, "500,500", Problem::MarkOutsideBody},
     };
     for (const Row& row : rows) {
-        Arguments arguments = asked(Command::Draw);
+        Arguments arguments = askedUsual(Command::Draw);
         arguments.value(Option::Out) = good;
         arguments.value(row.option) = row.value;
-        const auto answer = drawAnswer(arguments, library());
+        const auto answer = drawAnswer(arguments, shippedLibrary());
         ASSERT_FALSE(answer.has_value()) << row.value;
         EXPECT_EQ(answer.error().problem, row.problem) << row.value;
         EXPECT_FALSE(QFile::exists(QString::fromStdString(good)));
@@ -205,9 +206,9 @@ TEST(CommandsTest, DrawTellsWhereItWrote)
 {
     const QTemporaryDir folder;
     const QString file = folder.filePath(QStringLiteral("plate.svg"));
-    Arguments arguments = asked(Command::Draw);
+    Arguments arguments = askedUsual(Command::Draw);
     arguments.value(Option::Out) = QFile::encodeName(file).toStdString();
-    const auto answer = drawAnswer(arguments, library());
+    const auto answer = drawAnswer(arguments, shippedLibrary());
     ASSERT_TRUE(answer.has_value());
     EXPECT_NE(answer->find(file.toStdString()), std::string::npos);
     EXPECT_TRUE(QFile::exists(file));
@@ -215,9 +216,9 @@ TEST(CommandsTest, DrawTellsWhereItWrote)
 
 TEST(CommandsTest, ASheetWithAMarkCarriesItsVerdict)
 {
-    const Query query = queryOf(asked(Command::Draw), library().defaultPolicy()).value();
-    const auto plain = sheetOf(query, library().defaultPolicy(), library(), std::nullopt);
-    const auto marked = sheetOf(query, library().defaultPolicy(), library(), Point{0.0, -2.0});
+    const Query query = queryOf(askedUsual(Command::Draw), shippedLibrary().defaultPolicy()).value();
+    const auto plain = sheetOf(query, shippedLibrary().defaultPolicy(), shippedLibrary(), std::nullopt);
+    const auto marked = sheetOf(query, shippedLibrary().defaultPolicy(), shippedLibrary(), Point{0.0, -2.0});
     ASSERT_TRUE(plain.has_value());
     ASSERT_TRUE(marked.has_value());
     EXPECT_TRUE(plain->verdict.isEmpty());

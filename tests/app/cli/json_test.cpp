@@ -39,8 +39,14 @@ TEST(JsonWriterTest, NestsObjectsAndArraysInTheOrderWritten)
 TEST(JsonWriterTest, NumbersKeepAMillionthAndNoMore)
 {
     const std::vector<std::pair<double, std::string>> rows{
-        {0.0, "0"},           {-0.0, "0"},         {3.04, "3.04"},         {-4.256, "-4.256"},
-        {1.23456789, "1.234568"}, {-0.0000001, "0"}, {0.000001, "0.000001"}, {1e9, "1000000000"},
+        {0.0, "0"},
+        {-0.0, "0"},
+        {3.04, "3.04"},
+        {-4.256, "-4.256"},
+        {1.23456789, "1.234568"},
+        {-0.0000001, "0"},
+        {0.000001, "0.000001"},
+        {1e9, "1000000000"},
     };
     for (const auto& [value, text] : rows)
         EXPECT_EQ(written([&, v = value](JsonWriter& json) { json.number(v); }), text);
@@ -48,8 +54,9 @@ TEST(JsonWriterTest, NumbersKeepAMillionthAndNoMore)
 
 TEST(JsonWriterTest, WhatIsNoNumberIsNull)
 {
-    for (const double value : {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity(),
-                               -std::numeric_limits<double>::infinity()})
+    for (const double value :
+         {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity(),
+          -std::numeric_limits<double>::infinity()})
         EXPECT_EQ(written([&](JsonWriter& json) { json.number(value); }), "null");
 }
 

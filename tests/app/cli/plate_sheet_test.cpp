@@ -8,23 +8,23 @@
 #include <QTemporaryDir>
 
 #include "app/cli/commands.h"
+#include "tests/support/shipped.h"
 
 namespace fb {
 
 namespace plate_sheet_test {
 
 // A sheet of an invented patient with a mark, every layer shown.
-PlateSheet sheet()
+PlateSheet markedSheet()
 {
-    static const auto library = Library::load().value();
     const Query query{Site::Deltoid, View::ShoulderSide, Convention::DeltoidStrip,
                       Patient::make(34.0, Sex::Female, Cm{163.0}, Kg{71.0}, Side::Left).value()};
-    auto made = sheetOf(query, library->defaultPolicy(), *library, Point{0.0, -2.0}).value();
+    auto made = sheetOf(query, shippedLibrary().defaultPolicy(), shippedLibrary(), Point{0.0, -2.0}).value();
     made.layers = QSet<Layer>(kLayers.begin(), kLayers.end());
     return made;
 }
 
-QByteArray bytesOf(const QString& path)
+QByteArray sheetBytes(const QString& path)
 {
     QFile file(path);
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
@@ -58,7 +58,7 @@ TEST(PlateSheetTest, APngHasTheWidthAskedForAndIsDrawnOn)
     const QTemporaryDir folder;
     const QString file = folder.filePath(QStringLiteral("a.png"));
     for (const int width : {kLeastSheetWidth, 700}) {
-        ASSERT_TRUE(writeSheet(sheet(), file, width).has_value());
+        ASSERT_TRUE(writeSheet(markedSheet(), file, width).has_value());
         const QImage image(file);
         ASSERT_EQ(image.width(), width);
         EXPECT_GT(image.height(), width / 2);
@@ -73,8 +73,8 @@ TEST(PlateSheetTest, AnSvgIsReadByAnotherPainterAsTheSamePicture)
     const QTemporaryDir folder;
     const QString svg = folder.filePath(QStringLiteral("a.svg"));
     const QString png = folder.filePath(QStringLiteral("a.png"));
-    ASSERT_TRUE(writeSheet(sheet(), svg, 700).has_value());
-    ASSERT_TRUE(writeSheet(sheet(), png, 700).has_value());
+    ASSERT_TRUE(writeSheet(markedSheet(), svg, 700).has_value());
+    ASSERT_TRUE(writeSheet(markedSheet(), png, 700).has_value());
     QSvgRenderer renderer(svg);
     ASSERT_TRUE(renderer.isValid());
     const QImage expected = QImage(png).convertToFormat(QImage::Format_RGB32).scaled(70, 70);
@@ -95,8 +95,8 @@ TEST(PlateSheetTest, APdfIsOneWholeDocument)
 {
     const QTemporaryDir folder;
     const QString file = folder.filePath(QStringLiteral("a.pdf"));
-    ASSERT_TRUE(writeSheet(sheet(), file, 700).has_value());
-    const QByteArray bytes = bytesOf(file);
+    ASSERT_TRUE(writeSheet(markedSheet(), file, 700).has_value());
+    const QByteArray bytes = sheetBytes(file);
     EXPECT_TRUE(bytes.startsWith("%PDF-"));
     EXPECT_TRUE(bytes.trimmed().endsWith("%%EOF"));
     EXPECT_EQ(bytes.count("/Type /Page\n"), 1);
@@ -106,11 +106,11 @@ TEST(PlateSheetTest, APdfIsOneWholeDocument)
 TEST(PlateSheetTest, PeeledLayersChangeThePicture)
 {
     const QTemporaryDir folder;
-    PlateSheet peeled = sheet();
+    PlateSheet peeled = markedSheet();
     peeled.layers = {Layer::Bone, Layer::Nerve};
     const QString whole = folder.filePath(QStringLiteral("whole.png"));
     const QString bones = folder.filePath(QStringLiteral("bones.png"));
-    ASSERT_TRUE(writeSheet(sheet(), whole, 400).has_value());
+    ASSERT_TRUE(writeSheet(markedSheet(), whole, 400).has_value());
     ASSERT_TRUE(writeSheet(peeled, bones, 400).has_value());
     EXPECT_GT(differentPixels(QImage(whole), QImage(bones)), 5000);
 }
@@ -120,9 +120,9 @@ TEST(PlateSheetTest, ThePictureIsTheSameEveryTime)
     const QTemporaryDir folder;
     const QString one = folder.filePath(QStringLiteral("one.png"));
     const QString two = folder.filePath(QStringLiteral("two.png"));
-    ASSERT_TRUE(writeSheet(sheet(), one, 400).has_value());
-    ASSERT_TRUE(writeSheet(sheet(), two, 400).has_value());
-    EXPECT_EQ(bytesOf(one), bytesOf(two));
+    ASSERT_TRUE(writeSheet(markedSheet(), one, 400).has_value());
+    ASSERT_TRUE(writeSheet(markedSheet(), two, 400).has_value());
+    EXPECT_EQ(sheetBytes(one), sheetBytes(two));
 }
 
 TEST(PlateSheetTest, WhatCannotBeWrittenIsNamedAndLeavesNothingBehind)
@@ -134,7 +134,7 @@ TEST(PlateSheetTest, WhatCannotBeWrittenIsNamedAndLeavesNothingBehind)
     ASSERT_TRUE(QFile::link(QStringLiteral("/dev/full"), full));
     const QString nowhere = folder.filePath(QStringLiteral("absent/a.png"));
     for (const QString& file : {taken, full, nowhere}) {
-        const auto written = writeSheet(sheet(), file, 400);
+        const auto written = writeSheet(markedSheet(), file, 400);
         ASSERT_FALSE(written.has_value()) << file.toStdString();
         EXPECT_EQ(written.error().problem, Problem::OutputNotWritable);
         EXPECT_EQ(written.error().where, file.toStdString());
@@ -146,10 +146,10 @@ TEST(PlateSheetTest, AnEarlierFileStaysWhenTheNewOneCannotBeWritten)
 {
     const QTemporaryDir folder;
     const QString file = folder.filePath(QStringLiteral("a.pdf"));
-    ASSERT_TRUE(writeSheet(sheet(), file, 400).has_value());
-    const QByteArray before = bytesOf(file);
-    EXPECT_FALSE(writeSheet(sheet(), file + QStringLiteral(".gif"), 400).has_value());
-    EXPECT_EQ(bytesOf(file), before);
+    ASSERT_TRUE(writeSheet(markedSheet(), file, 400).has_value());
+    const QByteArray before = sheetBytes(file);
+    EXPECT_FALSE(writeSheet(markedSheet(), file + QStringLiteral(".gif"), 400).has_value());
+    EXPECT_EQ(sheetBytes(file), before);
 }
 
 }  // namespace fb

@@ -10,14 +10,14 @@ namespace fb {
 
 namespace library_test {
 
-std::shared_ptr<const Library> library()
+std::shared_ptr<const Library> freshLibrary()
 {
     auto loaded = Library::load();
     EXPECT_TRUE(loaded.has_value());
     return loaded ? *loaded : nullptr;
 }
 
-QString fileWith(const QTemporaryDir& folder, const QByteArray& text)
+QString policyFileWith(const QTemporaryDir& folder, const QByteArray& text)
 {
     const QString path = folder.filePath(QStringLiteral("policy.json"));
     QFile file(path);
@@ -32,17 +32,18 @@ using namespace library_test;
 
 TEST(LibraryTest, EveryShippedPlateIsReadAndShowsItsOwnView)
 {
-    const auto shelf = library();
+    const auto shelf = freshLibrary();
     for (const View view : kViews) {
         const auto plate = shelf->plate(view);
-        ASSERT_TRUE(plate.has_value()) << wordOf(view) << ": " << plate.error().where << " " << plate.error().what;
+        ASSERT_TRUE(plate.has_value())
+            << wordOf(view) << ": " << plate.error().where << " " << plate.error().what;
         EXPECT_EQ((*plate)->view, view);
     }
 }
 
 TEST(LibraryTest, APlateIsReadOnceWhoeverAsks)
 {
-    const auto shelf = library();
+    const auto shelf = freshLibrary();
     std::array<const Plate*, 4> seen{};
     std::vector<std::thread> readers;
     for (const Plate*& one : seen)
@@ -55,7 +56,7 @@ TEST(LibraryTest, APlateIsReadOnceWhoeverAsks)
 
 TEST(LibraryTest, APlateOutlivesWhoeverLoadedTheLibrary)
 {
-    auto shelf = library();
+    auto shelf = freshLibrary();
     const auto plate = shelf->plate(View::ShoulderSide).value();
     shelf.reset();
     EXPECT_FALSE(plate->structures.empty());
@@ -63,7 +64,7 @@ TEST(LibraryTest, APlateOutlivesWhoeverLoadedTheLibrary)
 
 TEST(LibraryTest, AnAtlasHoldsTheViewItWasAskedForAndTheSideAlways)
 {
-    const auto shelf = library();
+    const auto shelf = freshLibrary();
     const auto side = shelf->atlas();
     ASSERT_TRUE(side.has_value());
     EXPECT_NE(side->side, nullptr);
@@ -78,9 +79,10 @@ TEST(LibraryTest, AnAtlasHoldsTheViewItWasAskedForAndTheSideAlways)
 TEST(LibraryTest, ALabsFileChangesOnlyWhatItNames)
 {
     const QTemporaryDir folder;
-    const auto shelf = library();
-    const auto policy = shelf->policyWith(
-        fileWith(folder, R"({"name": "Ward 7", "grading": {"acceptable_margin_cm": {"value": 0.25, "source": "lab's choice"}}})"));
+    const auto shelf = freshLibrary();
+    const auto policy = shelf->policyWith(policyFileWith(
+        folder,
+        R"({"name": "Ward 7", "grading": {"acceptable_margin_cm": {"value": 0.25, "source": "lab's choice"}}})"));
     ASSERT_TRUE(policy.has_value());
     EXPECT_EQ(policy->name(), "Ward 7");
     EXPECT_EQ(policy->value(PolicyKey::AcceptableMargin), 0.25);
@@ -91,8 +93,8 @@ TEST(LibraryTest, ALabsFileChangesOnlyWhatItNames)
 TEST(LibraryTest, APolicyThatIsNoReadableFileIsNamed)
 {
     const QTemporaryDir folder;
-    const auto shelf = library();
-    const QString huge = fileWith(folder, QByteArray((1 << 20) + 1, ' '));
+    const auto shelf = freshLibrary();
+    const QString huge = policyFileWith(folder, QByteArray((1 << 20) + 1, ' '));
     for (const QString& file : {folder.filePath(QStringLiteral("absent.json")), folder.path(), huge}) {
         const auto policy = shelf->policyWith(file);
         ASSERT_FALSE(policy.has_value()) << file.toStdString();

@@ -27,16 +27,16 @@ std::vector<Fault> everyFault()
 bool isOneSentence(const QString& text)
 {
     static const QRegularExpression kInnerEnd(QStringLiteral("[.!?] +[A-Z]"));
-    return text.endsWith(QLatin1Char('.')) && !text.endsWith(QLatin1String("..")) && !text.contains(kInnerEnd) &&
-           !text.contains(QLatin1Char('\n'));
+    return text.endsWith(QLatin1Char('.')) && !text.endsWith(QLatin1String("..")) &&
+           !text.contains(kInnerEnd) && !text.contains(QLatin1Char('\n'));
 }
 
-class WithLocale {
+class FaultLocale {
 public:
-    explicit WithLocale(const QLocale& locale) { QLocale::setDefault(locale); }
-    WithLocale(const WithLocale&) = delete;
-    WithLocale& operator=(const WithLocale&) = delete;
-    ~WithLocale() { QLocale::setDefault(m_before); }
+    explicit FaultLocale(const QLocale& locale) { QLocale::setDefault(locale); }
+    FaultLocale(const FaultLocale&) = delete;
+    FaultLocale& operator=(const FaultLocale&) = delete;
+    ~FaultLocale() { QLocale::setDefault(m_before); }
 
 private:
     QLocale m_before;
@@ -82,7 +82,7 @@ TEST(FaultWordsTest, ForeignTextIsShownInOneShortLine)
 
 TEST(FaultWordsTest, SaysWhatIsWrongAndHowToMendIt)
 {
-    const WithLocale locale(QLocale::c());
+    const FaultLocale locale(QLocale::c());
     EXPECT_EQ(sentenceOf({Problem::StatureOutOfRange, {}, "20", 130.0, 215.0}).toStdString(),
               "The stature 20 cm is outside 130 to 215 cm; give it in centimetres, for example 163.");
     EXPECT_EQ(sentenceOf({Problem::ArgumentMissing, "--weight", {}, 0.0, 0.0}).toStdString(),
@@ -93,13 +93,14 @@ TEST(FaultWordsTest, ChoicesAreListed)
 {
     const QString text = sentenceOf({Problem::ConventionUnknown, {}, "deltoid.guess", 0.0, 0.0});
     for (const Convention convention : kConventions)
-        EXPECT_TRUE(text.contains(QLatin1StringView(wordOf(convention).data(), qsizetype(wordOf(convention).size()))))
+        EXPECT_TRUE(
+            text.contains(QLatin1StringView(wordOf(convention).data(), qsizetype(wordOf(convention).size()))))
             << text.toStdString();
 }
 
 TEST(FaultWordsTest, NumbersFollowTheLocale)
 {
-    const WithLocale locale(QLocale(QLocale::German));
+    const FaultLocale locale(QLocale(QLocale::German));
     const QString text = sentenceOf({Problem::BodyImplausible, {}, "12.25", 13.0, 70.0});
     EXPECT_TRUE(text.contains(QStringLiteral("12,25"))) << text.toStdString();
 }

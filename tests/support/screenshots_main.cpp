@@ -1,0 +1,191 @@
+// Remakes the README's pictures from the real screens: always the same seed, size and marks,
+// so that the pictures change only when the program does.
+#include <QApplication>
+#include <QDir>
+#include <QLocale>
+#include <QTest>
+#include <QTextStream>
+#include <functional>
+
+#include "app/shell/main_window.h"
+#include "app/shell/services.h"
+#include "tests/support/fakes.h"
+
+namespace fb::screenshots {
+
+constexpr std::uint64_t kSeed = 48213;
+constexpr QSize kDesk{1280, 800};
+
+// One window in one look, walked to one place, and its picture.
+class Shot {
+public:
+    Shot(const QString& folder, const Preferences& preferences, QSize size = kDesk)
+        : m_folder(folder), m_seeds(kSeed), m_services(stored(preferences), m_dialogs, m_seeds)
+    {
+        m_services.window().resize(size);
+        m_services.window().show();
+        settle([this] { return practice().state().ready; });
+    }
+
+    [[nodiscard]] PracticePresenter& practice() { return m_services.practice(); }
+
+    template <class Widget>
+    [[nodiscard]] Widget* find(const char* name)
+    {
+        return m_services.window().findChild<Widget*>(QLatin1String(name));
+    }
+
+    void gradeAt(QPointF offIdeal)
+    {
+        const Point ideal = practice().state().target->ideal;
+        practice().placeMark(QPointF(ideal.x, ideal.y) + offIdeal);
+        practice().grade();
+    }
+
+    void save(const char* name)
+    {
+        settle([this] { return practice().state().phase == Phase::Summary || allSharp(); });
+        const QString file = QDir(m_folder).filePath(QLatin1String(name) + QStringLiteral(".png"));
+        QTextStream(stdout) << (m_services.window().grab().save(file) ? "written " : "NOT written ") << file << Qt::endl;
+    }
+
+private:
+    Settings& stored(const Preferences& preferences)
+    {
+        m_settings.stored = preferences;
+        return m_settings;
+    }
+
+    bool allSharp()
+    {
+        for (const PlateView* plate : m_services.window().findChildren<PlateView*>()) {
+            if (plate->isVisible() && !plate->isSharp())
+                return false;
+        }
+        return practice().state().picture != nullptr;
+    }
+
+    static void settle(const std::function<bool()>& done)
+    {
+        constexpr int kLongest = 20000;
+        constexpr int kRest = 60;
+        if (!QTest::qWaitFor(done, kLongest))
+            QTextStream(stderr) << "a picture was not ready in time" << Qt::endl;
+        QTest::qWait(kRest);
+    }
+
+    QString m_folder;
+    test::MemorySettings m_settings;
+    test::AnsweringDialogs m_dialogs;
+    test::CountingSeeds m_seeds;
+    Services m_services;
+};
+
+Preferences plain()
+{
+    Preferences preferences;
+    preferences.textPercent = 100;
+    preferences.asksSide = false;
+    preferences.runLength = 10;
+    return preferences;
+}
+
+void shootPractice(const QString& folder)
+{
+    constexpr QPointF kNearMiss{0.3, -0.2};
+    constexpr QPointF kTooHigh{0.4, 2.6};
+    Shot marking(folder, plain());
+    marking.practice().placeMark(QPointF(0.2, -4.4));
+    marking.save("practice-marking");
+    marking.gradeAt(kNearMiss);
+    marking.save("practice-graded-on-target");
+    marking.practice().setPeelShown(Peel::Skin, false);
+    marking.save("layer-muscle");
+    marking.practice().setPeelShown(Peel::Muscle, false);
+    marking.save("layer-nerves");
+    marking.practice().setPeelShown(Peel::NervesAndVessels, false);
+    marking.save("layer-bone");
+    marking.practice().next();
+    marking.gradeAt(kTooHigh);
+    marking.save("practice-graded-unsafe");
+    QTest::mouseClick(marking.find<QWidget>("why"), Qt::LeftButton);
+    for (const Convention other : {Convention::DeltoidHalfway, Convention::DeltoidTwoInches})
+        marking.practice().setOtherShown(other, true);
+    marking.save("why");
+    marking.practice().setCompanionShown(true);
+    marking.save("other-view");
+}
+
+void shootSideQuestion(const QString& folder)
+{
+    Preferences asks = plain();
+    asks.asksSide = true;
+    Shot shot(folder, asks);
+    shot.save("side-question");
+    const Side side = shot.practice().state().request->patient.side();
+    shot.practice().pickSide(side == Side::Left ? Side::Right : Side::Left);
+    shot.save("side-question-wrong");
+}
+
+void shootSummary(const QString& folder)
+{
+    static constexpr QPointF kWays[]{{0.2, 0.3}, {-0.4, 0.8}, {0.6, 1.7}, {0.1, -0.3}, {-1.0, 0.4},
+                                     {0.3, 0.9}, {1.9, 0.2},  {0.0, 0.5}, {-0.2, 2.6}, {0.4, -0.6}};
+    Shot shot(folder, plain());
+    for (const QPointF way : kWays) {
+        shot.gradeAt(way);
+        shot.practice().next();
+    }
+    shot.save("summary");
+}
+
+void shootLooks(const QString& folder)
+{
+    constexpr QPointF kFar{-1.2, -2.4};
+    const auto graded = [&](const char* name, const Preferences& preferences, QSize size) {
+        Shot shot(folder, preferences, size);
+        shot.gradeAt(kFar);
+        shot.save(name);
+    };
+    Preferences look = plain();
+    look.palette = PaletteKind::Dark;
+    graded("dark", look, kDesk);
+    look.palette = PaletteKind::Projector;
+    graded("projector", look, kDesk);
+    look = plain();
+    look.textPercent = 150;
+    graded("text-150", look, kDesk);
+    look.textPercent = 200;
+    constexpr QSize kLargeDesk{3840, 2160};
+    graded("desk-3840x2160", look, kLargeDesk);
+    look.textPercent = 100;
+    constexpr QSize kUsualDesk{1920, 1080};
+    graded("desk-1920x1080", look, kUsualDesk);
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    graded("right-to-left", look, kDesk);
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
+}  // namespace fb::screenshots
+
+int main(int argc, char** argv)
+{
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    QApplication application(argc, argv);
+    const QStringList arguments = QApplication::arguments();
+    if (arguments.size() < 2 || !QDir().mkpath(arguments[1])) {
+        QTextStream(stderr) << "usage: screenshooter FOLDER [practice|side|summary|looks]" << Qt::endl;
+        return 2;
+    }
+    const QString folder = arguments[1];
+    const QString only = arguments.value(2);
+    using namespace fb::screenshots;
+    const std::pair<const char*, void (*)(const QString&)> kSets[]{
+        {"practice", shootPractice}, {"side", shootSideQuestion}, {"summary", shootSummary}, {"looks", shootLooks}};
+    for (const auto& [name, shoot] : kSets) {
+        if (only.isEmpty() || only == QLatin1String(name))
+            shoot(folder);
+    }
+    return 0;
+}
