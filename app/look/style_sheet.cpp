@@ -34,6 +34,13 @@ QToolButton:checked { background: @chosen@; border: 2px solid @accent@; padding:
 QPushButton:disabled, QToolButton:disabled { color: @faint@; border-color: @line@; background: transparent; }
 QPushButton:focus, QToolButton:focus { border: 3px solid @focus@; margin: 0px; padding: 1px 14px; }
 QToolButton:focus { padding: 1px 6px; }
+QToolButton[look="layer"] { border-color: transparent; border-bottom: 2px solid @line@; border-radius: 0; color: @quiet@; }
+QToolButton[look="layer"]:checked { background: transparent; padding: 2px 7px; border: 1px solid transparent;
+  border-bottom: 2px solid @accent@; color: @ink@; }
+QToolButton[look="layer"]:focus, QToolButton[look="layer"]:checked:focus { border: 3px solid @focus@; padding: 1px 6px; }
+QToolButton[look="layer"]:disabled { border-bottom-color: transparent; }
+QPushButton[look="quiet"], QToolButton[look="quiet"] { border-color: transparent; }
+QPushButton[look="quiet"]:focus, QToolButton[look="quiet"]:focus { border-color: @focus@; }
 QToolButton::menu-indicator { image: none; }
 )";
 

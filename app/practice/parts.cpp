@@ -83,4 +83,10 @@ int scaled(const QWidget* widget, int pixels)
     return qRound(pixels * textScaleOf(widget->font()));
 }
 
+int columnWidth(const QWidget* widget, int pixels)
+{
+    constexpr double kShare = 0.65;
+    return qRound(pixels * (1.0 - kShare + kShare * textScaleOf(widget->font())));
+}
+
 }  // namespace fb::parts

@@ -27,5 +27,8 @@ void say(QToolButton* button, const QString& words);
 
 // A length of the design at the text size the widget is set in.
 [[nodiscard]] int scaled(const QWidget* widget, int pixels);
+// The same for a whole column: grows more slowly than its letters, so that the plate keeps
+// its room.
+[[nodiscard]] int columnWidth(const QWidget* widget, int pixels);
 
 }  // namespace fb::parts

@@ -44,6 +44,7 @@ PlateBar::PlateBar(QWidget* parent) : QWidget(parent), m_companion(parts::toggle
     for (std::size_t i = 0; i < m_zooms.size(); ++i) {
         m_zooms[i] = parts::toggle(this, kZoomNames[i]);
         m_zooms[i]->setCheckable(false);
+        m_zooms[i]->setProperty("look", QLatin1String("quiet"));
         m_zooms[i]->setToolButtonStyle(Qt::ToolButtonIconOnly);
         row->addWidget(m_zooms[i]);
     }
@@ -101,6 +102,10 @@ QSize PlateBar::minimumSizeHint() const
 
 void PlateBar::fitWords()
 {
+    constexpr int kIcon = 18;
+    const int icon = parts::scaled(this, kIcon);
+    for (QToolButton* button : findChildren<QToolButton*>())
+        button->setIconSize({icon, icon});
     int words = minimumSizeHint().width();
     for (QToolButton* peel : m_peels) {
         peel->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);

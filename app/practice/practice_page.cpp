@@ -20,6 +20,12 @@
 
 namespace fb {
 
+namespace practice_page_layout {
+
+constexpr int kRing = 6;  // px between a plate's widget and its paper
+
+}  // namespace practice_page_layout
+
 PracticePage::PracticePage(PracticePresenter& presenter, QWidget* parent)
     : QWidget(parent), m_presenter(presenter), m_practising(new QWidget(this)), m_plate(new PlateView(m_practising)),
       m_bar(new PlateBar(m_practising)), m_request(new RequestPanel), m_hint(parts::text(m_practising, "hint")),
@@ -66,6 +72,8 @@ QWidget* PracticePage::stage()
     m_stage = new QStackedLayout;
     m_stage->addWidget(m_plates);
     rows->addLayout(m_stage, 1);
+    // The plate keeps room for its focus ring; what stands beside it keeps in line.
+    m_bar->setContentsMargins(practice_page_layout::kRing, 0, practice_page_layout::kRing, 0);
     rows->addWidget(m_bar);
     return whole;
 }
@@ -74,7 +82,7 @@ QWidget* PracticePage::column()
 {
     m_column = new QWidget(m_practising);
     auto* rows = new QVBoxLayout(m_column);
-    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setContentsMargins(0, practice_page_layout::kRing, 0, 0);
     rows->setSpacing(space::kApart);
 
     auto* content = new QWidget;

@@ -65,7 +65,7 @@ void PracticePage::showPlates(const PracticeState& state)
 
 void PracticePage::showColumn(const PracticeState& state)
 {
-    m_column->setFixedWidth(parts::scaled(this, practice_page_detail::kColumnWidth));
+    m_column->setFixedWidth(parts::columnWidth(this, practice_page_detail::kColumnWidth));
     m_request->showState(state);
     m_hint->setText(hintText(state));
     m_hint->setVisible(!state.graded);

@@ -13,12 +13,17 @@ namespace fb {
 
 RequestPanel::RequestPanel(QWidget* parent)
     : QWidget(parent), m_counter(parts::text(this, "counter", "small")),
-      m_request(parts::text(this, "request", "request"))
+      m_request(parts::text(this, "request", "request")), m_details(new QWidget(this))
 {
     static constexpr const char* kNames[FieldCount]{"ageName",    "sexName",     "sideName",       "statureName",
                                                     "weightName", "postureName", "conventionName", "helpName"};
     static constexpr const char* kValues[FieldCount]{"age",    "sex",     "side",       "stature",
                                                      "weight", "posture", "convention", "help"};
+    for (int field = AgeField; field < FieldCount; ++field) {
+        QWidget* owner = field < PostureField ? this : m_details;
+        m_names[field] = parts::text(owner, kNames[field], "small");
+        m_values[field] = parts::text(owner, kValues[field]);
+    }
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space::kTight);
@@ -29,23 +34,30 @@ RequestPanel::RequestPanel(QWidget* parent)
     column->addSpacing(space::kNear);
 
     auto* grid = new QGridLayout;
-    grid->setHorizontalSpacing(space::kApart);
-    grid->setVerticalSpacing(0);
-    constexpr int kColumns = 3;
-    constexpr int kRowsALine = 3;  // the name, its value, and air
-    for (int field = AgeField; field < FieldCount; ++field) {
-        m_names[field] = parts::text(this, kNames[field], "small");
-        m_values[field] = parts::text(this, kValues[field]);
-        const bool whole = field >= PostureField;
-        const int line = whole ? 2 + field - PostureField : field / kColumns;
-        const int place = whole ? 0 : field % kColumns;
-        grid->addWidget(m_names[field], kRowsALine * line, place, 1, whole ? kColumns : 1);
-        grid->addWidget(m_values[field], kRowsALine * line + 1, place, 1, whole ? kColumns : 1);
-        grid->setRowMinimumHeight(kRowsALine * line + 2, space::kNear);
+    auto* details = new QGridLayout(m_details);
+    details->setContentsMargins(0, space::kNear, 0, 0);
+    for (QGridLayout* each : {grid, details}) {
+        each->setHorizontalSpacing(space::kApart);
+        each->setVerticalSpacing(0);
     }
+    constexpr int kColumns = 3;
+    for (int field = AgeField; field < PostureField; ++field)
+        addField(*grid, field, field / kColumns, field % kColumns, 1);
+    for (int field = PostureField; field < FieldCount; ++field)
+        addField(*details, field, field - PostureField, 0, kColumns);
     for (int place = 0; place < kColumns; ++place)
         grid->setColumnStretch(place, 1);
     column->addLayout(grid);
+    column->addWidget(m_details);
+}
+
+void RequestPanel::addField(QGridLayout& grid, int field, int row, int column, int span)
+{
+    constexpr int kLines = 3;  // the name, its value, and air before the next
+    grid.addWidget(m_names[field], kLines * row, column, 1, span);
+    grid.addWidget(m_values[field], kLines * row + 1, column, 1, span);
+    if (row > 0)
+        grid.setRowMinimumHeight(kLines * row - 1, space::kNear);
 }
 
 void RequestPanel::showState(const PracticeState& state)
@@ -76,10 +88,7 @@ void RequestPanel::showState(const PracticeState& state)
     m_names[HelpField]->setText(tr("Help"));
     m_values[ConventionField]->setText(conventionName(state.convention));
     m_values[HelpField]->setText(helpLevelName(state.setup.help));
-    for (const int field : {ConventionField, HelpField}) {
-        m_names[field]->setVisible(!state.graded);
-        m_values[field]->setVisible(!state.graded);
-    }
+    m_details->setVisible(!state.graded);
 }
 
 }  // namespace fb

@@ -5,6 +5,7 @@
 
 #include "app/practice/practice_state.h"
 
+class QGridLayout;
 class QLabel;
 
 namespace fb {
@@ -18,6 +19,8 @@ public:
     void showState(const PracticeState& state);
 
 private:
+    void addField(QGridLayout& grid, int field, int row, int column, int span);
+
     enum Field { AgeField, SexField, SideField, StatureField, WeightField, PostureField,
                  ConventionField, HelpField, FieldCount };
 
@@ -25,6 +28,7 @@ private:
     QLabel* m_request;
     QLabel* m_names[FieldCount];
     QLabel* m_values[FieldCount];
+    QWidget* m_details;  // what is no longer needed once the mark is graded
 };
 
 }  // namespace fb

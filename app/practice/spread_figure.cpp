@@ -68,6 +68,9 @@ QPointF SpreadFigure::place(Point offset) const
 void SpreadFigure::paintEvent(QPaintEvent*)
 {
     QPainter painter(this);
+    painter.setPen(QPen(m_scheme.line, 1.0));
+    painter.setBrush(m_scheme.paper);
+    painter.drawRect(rect().adjusted(0, 0, -1, -1));
     painter.setRenderHint(QPainter::Antialiasing);
     paintRuler(painter);
     QPolygonF region;

@@ -41,7 +41,7 @@ int countOf(const Summary& summary, Verdict verdict)
 
 SummaryPage::SummaryPage(QWidget* parent)
     : QWidget(parent), m_figure(new SpreadFigure(this)), m_caption(parts::text(this, "figureCaption", "small")),
-      m_title(parts::text(this, "summaryTitle", "title")), m_hits(parts::text(this, "hits", "request")),
+      m_title(parts::text(this, "summaryTitle", "small")), m_hits(parts::text(this, "hits", "title")),
       m_interval(parts::text(this, "interval")), m_distance(parts::text(this, "meanDistance")),
       m_lean(parts::text(this, "lean")), m_sides(parts::text(this, "sides")), m_points(parts::text(this, "runPoints")),
       m_repeat(parts::button(this, "repeat")), m_new(parts::mainButton(this, "newRunFromSummary"))
@@ -111,7 +111,7 @@ void SummaryPage::showState(const PracticeState& state)
     if (!state.summary || !state.target || !state.policy)
         return;
     using summary_page_detail::kColumnWidth;
-    findChild<QWidget*>(QStringLiteral("summaryColumn"))->setFixedWidth(parts::scaled(this, kColumnWidth));
+    findChild<QWidget*>(QStringLiteral("summaryColumn"))->setFixedWidth(parts::columnWidth(this, kColumnWidth));
     m_figure->showRun(*state.summary, *state.target);
     m_caption->setText(tr("All marks as on a right arm of %1.")
                            .arg(cmText(state.policy->value(PolicyKey::DeltoidReferenceArm))));

@@ -13,7 +13,7 @@
 namespace fb {
 
 WhyPanel::WhyPanel(QWidget* parent)
-    : QWidget(parent), m_name(parts::text(this, "whyName", "title")), m_rule(parts::text(this, "whyRule")),
+    : QWidget(parent), m_name(parts::text(this, "whyName", "request")), m_rule(parts::text(this, "whyRule")),
       m_source(parts::text(this, "whySource", "small")), m_othersTitle(parts::text(this, "whyOthersTitle")),
       m_grid(new QGridLayout)
 {

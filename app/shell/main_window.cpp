@@ -4,13 +4,12 @@
 #include <QEvent>
 #include <QLabel>
 #include <QMenu>
+#include <QPushButton>
 #include <QScreen>
 #include <QShortcut>
 #include <QTimer>
-#include <QToolButton>
 #include <QVBoxLayout>
 
-#include "app/look/icons.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
 #include "app/practice/practice_page.h"
@@ -20,7 +19,7 @@
 namespace fb {
 
 MainWindow::MainWindow(const Doors& doors)
-    : m_doors(doors), m_preferences(doors.settings.load()), m_page(new PracticePage(doors.practice, this)),
+    : m_doors(doors), m_preferences(opened()), m_page(new PracticePage(doors.practice, this)),
       m_run(new RunStrip(this)), m_wordmark(parts::text(this, "wordmark", "title")),
       m_caution(parts::text(this, "caution", "caution")), m_view(menuButton("viewMenu", &MainWindow::fillView)),
       m_policy(menuButton("policyMenu", &MainWindow::fillPolicy)), m_help(menuButton("helpMenu", &MainWindow::fillHelp))
@@ -47,12 +46,20 @@ MainWindow::MainWindow(const Doors& doors)
     connect(new QShortcut(QKeySequence::New, this), &QShortcut::activated, m_page, &PracticePage::askNewRun);
     connect(new QShortcut(QKeySequence::Quit, this), &QShortcut::activated, this, &QWidget::close);
 
-    m_doors.language.use(m_preferences.language);
-    applyLook();
+    m_page->setScheme(schemeOf(m_preferences.palette));
     say();
     m_run->showState(practice->state());
     constexpr QSize kFirstSize{1280, 800};
     resize(kFirstSize);
+}
+
+// Look and language stand before the first widget is made, so that each is dressed only once.
+Preferences MainWindow::opened() const
+{
+    const Preferences preferences = m_doors.settings.load();
+    m_doors.language.use(preferences.language);
+    applyStyle(*qApp, schemeOf(preferences.palette), textScaleFor(preferences.textPercent));
+    return preferences;
 }
 
 QWidget* MainWindow::header()
@@ -65,18 +72,16 @@ QWidget* MainWindow::header()
     row->addStretch(1);
     row->addWidget(m_run);
     row->addSpacing(space::kApart);
-    for (QToolButton* menu : {m_view, m_policy, m_help})
+    for (QPushButton* menu : {m_view, m_policy, m_help})
         row->addWidget(menu);
     return whole;
 }
 
-QToolButton* MainWindow::menuButton(const char* name, void (MainWindow::*fill)(QMenu&))
+QPushButton* MainWindow::menuButton(const char* name, void (MainWindow::*fill)(QMenu&))
 {
-    auto* button = new QToolButton(this);
-    button->setObjectName(QLatin1String(name));
-    button->setProperty("look", QLatin1String("menu"));
-    button->setFocusPolicy(Qt::StrongFocus);
-    connect(button, &QToolButton::clicked, this, [this, button, fill] {
+    QPushButton* button = parts::button(this, name);
+    button->setProperty("look", QLatin1String("quiet"));
+    connect(button, &QPushButton::clicked, this, [this, button, fill] {
         auto* menu = new QMenu(button);
         menu->setObjectName(button->objectName() + QStringLiteral(".menu"));
         menu->setAttribute(Qt::WA_DeleteOnClose);
@@ -88,11 +93,11 @@ QToolButton* MainWindow::menuButton(const char* name, void (MainWindow::*fill)(Q
     return button;
 }
 
-double MainWindow::textScale() const
+double MainWindow::textScaleFor(int percent) const
 {
     constexpr double kPercent = 100.0;
-    if (m_preferences.textPercent > 0)
-        return m_preferences.textPercent / kPercent;
+    if (percent > 0)
+        return percent / kPercent;
     // A tall screen without scaling of its own would show letters too small to read.
     constexpr int kTall = 1300;
     constexpr int kVeryTall = 1900;
@@ -105,7 +110,7 @@ double MainWindow::textScale() const
 void MainWindow::applyLook()
 {
     const Scheme scheme = schemeOf(m_preferences.palette);
-    applyStyle(*qApp, scheme, textScale());
+    applyStyle(*qApp, scheme, textScaleFor(m_preferences.textPercent));
     m_page->setScheme(scheme);
 }
 

@@ -12,7 +12,7 @@
 
 class QLabel;
 class QMenu;
-class QToolButton;
+class QPushButton;
 
 namespace fb {
 
@@ -32,9 +32,6 @@ public:
     };
     explicit MainWindow(const Doors& doors);
 
-    // 1 to 2; a stored 0 percent is what suits the screen.
-    [[nodiscard]] double textScale() const;
-
 Q_SIGNALS:
     void firstPainted();  // once, after the first picture of the window is on screen
 
@@ -44,10 +41,13 @@ protected:
 
 private:
     QWidget* header();
-    QToolButton* menuButton(const char* name, void (MainWindow::*fill)(QMenu&));
+    QPushButton* menuButton(const char* name, void (MainWindow::*fill)(QMenu&));
     void fillView(QMenu& menu);
     void fillPolicy(QMenu& menu);
     void fillHelp(QMenu& menu);
+    [[nodiscard]] Preferences opened() const;
+    // 1 to 2; a stored 0 percent is what suits the screen.
+    [[nodiscard]] double textScaleFor(int percent) const;
     void say();
     void applyLook();
     void choosePolicy();
@@ -61,9 +61,9 @@ private:
     RunStrip* m_run;
     QLabel* m_wordmark;
     QLabel* m_caution;
-    QToolButton* m_view;
-    QToolButton* m_policy;
-    QToolButton* m_help;
+    QPushButton* m_view;
+    QPushButton* m_policy;
+    QPushButton* m_help;
     bool m_painted = false;
 };
 

@@ -47,21 +47,23 @@ Result<BodyMap> BodyMap::make(const Plate& plate, const BodyMeasures& reference,
             return fault(Problem::PlateDisordered, std::string(wordOf(plate.view)), "data-parent");
     }
 
+    const BodyMeasures skeleton = skeletonOf(reference, patient);
     std::vector<std::optional<OneLimb>> limbs(plate.limbs.size());
     for (const int i : order) {
         const Limb& limb = plate.limbs[static_cast<std::size_t>(i)];
-        auto drawn = body_map_detail::drawnRows(limb);
-        auto moved = patientLevels(limb, plate.azimuth, reference, patient);
-        auto limbMap = LimbMap::make(std::move(drawn), std::move(moved));
-        if (!limbMap)
+        const auto drawn = body_map_detail::drawnRows(limb);
+        auto flesh = LimbMap::make(drawn, patientLevels(limb, plate.azimuth, reference, patient));
+        auto bone = LimbMap::make(drawn, patientLevels(limb, plate.azimuth, reference, skeleton));
+        if (!flesh || !bone)
             return fault(Problem::PlateDisordered, std::string(wordOf(plate.view)), limb.name);
         const LimbFrame here = LimbFrame::at(limb.joint, limb.angle);
         Point joint = limb.joint;
         if (limb.parent >= 0) {
             const OneLimb& parent = *limbs[static_cast<std::size_t>(limb.parent)];
-            joint = parent.patient.toFrame(parent.map.toPatient(parent.drawn.toLocal(limb.joint)));
+            joint = parent.patient.toFrame(parent.bone.toPatient(parent.drawn.toLocal(limb.joint)));
         }
-        limbs[static_cast<std::size_t>(i)] = OneLimb{std::move(*limbMap), here, LimbFrame::at(joint, limb.angle)};
+        limbs[static_cast<std::size_t>(i)] = OneLimb{std::move(*flesh), std::move(*bone), here,
+                                                     LimbFrame::at(joint, limb.angle)};
     }
     for (auto& limb : limbs)
         map.m_limbs.push_back(std::move(*limb));
@@ -74,7 +76,7 @@ void BodyMap::shiftToOrigin(const Plate& plate)
     const auto first = plate.points.find(kFirstLandmark);
     if (first == plate.points.end())
         return;
-    const Point shift = toPatient(first->second.limb, first->second.at);
+    const Point shift = boneToPatient(first->second.limb, first->second.at);
     for (OneLimb& limb : m_limbs)
         limb.patient.joint = limb.patient.joint - shift;
 }
@@ -83,6 +85,12 @@ Point BodyMap::toPatient(int limb, Point plate) const
 {
     const OneLimb& one = m_limbs[static_cast<std::size_t>(limb)];
     return one.patient.toFrame(one.map.toPatient(one.drawn.toLocal(plate)));
+}
+
+Point BodyMap::boneToPatient(int limb, Point plate) const
+{
+    const OneLimb& one = m_limbs[static_cast<std::size_t>(limb)];
+    return one.patient.toFrame(one.bone.toPatient(one.drawn.toLocal(plate)));
 }
 
 Point BodyMap::toPlate(int limb, Point patient) const

@@ -31,8 +31,12 @@ public:
     [[nodiscard]] static Result<BodyMap> make(const Plate& plate, const BodyMeasures& reference,
                                               const BodyMeasures& patient);
 
+    // Skin and flesh, and back.
     [[nodiscard]] Point toPatient(int limb, Point plate) const;
     [[nodiscard]] Point toPlate(int limb, Point patient) const;
+    // Bones, bony landmarks and joints: moved by stature, sex and age alone. At a level's own
+    // bone edges the two agree across; fat moves the skin and never what is moved by this.
+    [[nodiscard]] Point boneToPatient(int limb, Point plate) const;
 
     [[nodiscard]] const LimbMap& limbMap(int limb) const { return m_limbs[static_cast<std::size_t>(limb)].map; }
     // Where the patient's limb lies.
@@ -42,6 +46,7 @@ public:
 private:
     struct OneLimb {
         LimbMap map;
+        LimbMap bone;
         LimbFrame drawn;
         LimbFrame patient;
     };

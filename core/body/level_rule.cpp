@@ -108,6 +108,19 @@ double along(std::string_view limb, std::string_view level, double drawn, const 
 
 }  // namespace level_detail
 
+BodyMeasures skeletonOf(const BodyMeasures& reference, const BodyMeasures& patient)
+{
+    const double boneRatio = patient.boneSize / reference.boneSize;
+    BodyMeasures skeleton = patient;
+    skeleton.axillaDepth = reference.axillaDepth * (patient.armLength / reference.armLength);
+    for (Cm BodyMeasures::*flesh :
+         {&BodyMeasures::midArmDepth, &BodyMeasures::forearmDepth, &BodyMeasures::neckDepth, &BodyMeasures::chestDepth,
+          &BodyMeasures::chestBreadth, &BodyMeasures::waistDepth, &BodyMeasures::waistBreadth})
+        skeleton.*flesh = reference.*flesh * boneRatio;
+    skeleton.armFat = reference.armFat;
+    return skeleton;
+}
+
 std::vector<LevelRow> patientLevels(const Limb& limb, Degrees azimuth, const BodyMeasures& reference,
                                     const BodyMeasures& patient)
 {

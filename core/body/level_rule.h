@@ -19,4 +19,8 @@ namespace fb {
 [[nodiscard]] std::vector<LevelRow> patientLevels(const Limb& limb, Degrees azimuth, const BodyMeasures& reference,
                                                   const BodyMeasures& patient);
 
+// The patient's bones in the reference body's flesh, scaled with them: a body on which stature,
+// sex and age alone have a say. Bones are moved by its levels, so that fat moves none of them.
+[[nodiscard]] BodyMeasures skeletonOf(const BodyMeasures& reference, const BodyMeasures& patient);
+
 }  // namespace fb

@@ -111,17 +111,19 @@ using namespace moved_detail;
 MovedInk movedInk(const Plate& plate, const BodyMap& map, const Patient& patient)
 {
     MovedInk ink;
-    const auto moverOf = [&map](int limb) -> Mover {
+    const auto moverOf = [&map](int limb, Layer layer) -> Mover {
+        if (layer == Layer::Bone)
+            return [&map, limb](Point p) { return map.boneToPatient(limb, p); };
         return [&map, limb](Point p) { return map.toPatient(limb, p); };
     };
     for (const Gradient& gradient : plate.gradients)
-        ink.gradients.push_back(movedGradient(gradient, moverOf(gradient.limb)));
+        ink.gradients.push_back(movedGradient(gradient, moverOf(gradient.limb, Layer::Skin)));
 
     Bounds drawn = noBounds();
     Bounds moved = noBounds();
     for (std::size_t s = 0; s < plate.structures.size(); ++s) {
         const Structure& structure = plate.structures[s];
-        const Mover move = moverOf(structure.limb);
+        const Mover move = moverOf(structure.limb, structure.layer);
         for (const InkShape& shape : structure.shapes) {
             const double opacity = shape.opacity * strength(shape.cue, patient);
             MovedShape out{static_cast<int>(s), {}, shape.tone, shape.gradient, opacity, shape.penStroke};

@@ -23,10 +23,16 @@ std::string publicName(std::string_view id)
     return name;
 }
 
+// Landmarks are bone, but for the folds of the armpit.
+Point placed(const BodyMap& map, std::string_view id, const NamedPoint& point)
+{
+    constexpr std::string_view kFold = "landmark.axilla.";
+    return id.starts_with(kFold) ? map.toPatient(point.limb, point.at) : map.boneToPatient(point.limb, point.at);
+}
+
 Point frameOf(const Plate& plate, const BodyMap& map, std::string_view id)
 {
-    const NamedPoint& point = plate.points.find(id)->second;
-    return map.toPatient(point.limb, point.at);
+    return placed(map, id, plate.points.find(id)->second);
 }
 
 Polygon boneOf(const Plate& plate, const BodyMap& map, std::string_view id)
@@ -34,7 +40,7 @@ Polygon boneOf(const Plate& plate, const BodyMap& map, std::string_view id)
     const NamedPath& area = plate.areas.find(id)->second;
     std::vector<Point> corners = flattened(area.ring, 2);
     for (Point& p : corners)
-        p = map.toPatient(area.limb, p);
+        p = map.boneToPatient(area.limb, p);
     const Polygon none = Polygon::rectangle(-0.1, 0.1, 0.0, 0.1);
     return Polygon::make(std::move(corners)).value_or(none);
 }
@@ -74,7 +80,7 @@ void nameLandmarks(Target& target, const Plate& plate, const BodyMap& map)
     const auto out = [&](Point p) { return target.side == Side::Left ? mirrored(p) : p; };
     for (const auto& [id, point] : plate.points) {
         if (id.starts_with(kLandmark))
-            target.landmarks[publicName(id)] = out(map.toPatient(point.limb, point.at));
+            target.landmarks[publicName(id)] = out(placed(map, id, point));
     }
     const int limb = armOf(plate);
     const auto& rows = map.limbMap(limb).patientLevels();

@@ -12,7 +12,7 @@ BORDER_BACK = [(185, 302), (197, 325), (212, 346), (228, 365), (240, 377)]
 def arm(p):
     from side_skin import hump, shade
     p.on("skin", "arm")
-    p.area([*ARM_BACK[2:], (233, 549), (238, 536), (248, 521), (262, 510), (272, 503), *ARM_FRONT[:2:-1],
+    p.area([*ARM_BACK[2:], (224, 549), (228, 537), (241, 522), (260, 510), (272, 503), *ARM_FRONT[:2:-1],
             (286, 191), (276, 187), (262, 183), (240, 181), (218, 184), (202, 190)], "skin-base")
     p.area([(*ARM_FRONT[2], "c"), *ARM_FRONT[3:-1], (*ARM_FRONT[-1], "c"), (266, 500), (244, 480), (228, 400), (230, 320),
             (246, 240), (268, 198)], "wash.arm")
@@ -41,8 +41,8 @@ def deltoid(p, shade, hump):
     shade(p, back.shifted(lambda t: 7), back, "skin-mid", .10, 3, lambda s: ramp(s, (0, .6), (.3, 1), (1, .0)))
     p.ink(hatch(back.shifted(lambda t: -19), back, 4.6, lambda s: ramp(s, (0, .9), (.4, .6), (1, .2)),
                 lambda s: ramp(s, (0, .5), (.45, .36), (.7, .12)), bow=.12, t0=.03, t1=.6), "skin-hatch")
-    p.ink(pen(back.part(0, .42), [.8, .8, .4, .05]), "skin-line", .75)
-    rear = Line(ARM_BACK[3:9])
+    p.ink(pen(back.part(0, .42), [.8, .8, .4, .05]), "skin-line", .75, cue="lean")
+    rear = Line(ARM_BACK[4:9])
     shade(p, rear.shifted(-9), rear, "skin-mid", .12, 3)
 
 
@@ -109,7 +109,7 @@ def surface(p):
     p.on("surface", "arm", "deltoid-end", "End of the deltoid")
     pit = Line([(232, 365), (238, 375), (242, 379), (246, 376), (253, 365)])
     shade(p, [(236, 388), (239, 391), (242, 392), (245, 391), (248, 388)], pit, "skin-mid", .15, 4, hump(1))
-    p.ink([pen([(231, 366), (236, 373), (241.5, 379)], [.05, .6, .1]), pen([(254, 364), (248, 372), (242.5, 379)], [.05, .7, .1])], "skin-line", .7)
+    p.ink([pen([(231, 366), (236, 373), (241.5, 379)], [.05, .6, .1]), pen([(254, 364), (248, 372), (242.5, 379)], [.05, .7, .1])], "skin-line", .7, cue="lean")
 
 
 def draw(p):

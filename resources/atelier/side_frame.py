@@ -54,8 +54,8 @@ def names(p):
         return line.at_y(y, last)[0] - O[0]
 
     right = (1, 0)
-    for name, y, b0, b1 in (("neck", 125, -18, 22), ("shoulder", 205, -66, 56),
-                            ("chest", 365, -76, 96), ("waist", 565, -62, 72)):
+    for name, y, b0, b1 in (("neck", 125, -18, 22), ("shoulder", 205, -64, 61),
+                            ("chest", 365, -80, 100), ("waist", 565, -68, 84)):
         p.level("trunk", name, (O[0], y), right, x(back, y), b0, b1, x(front, y))
     p.level("arm", "shoulder-top", (O[0], 178), right, x(ab, 178), -16, 18, x(af, 178))
     p.level("arm", "acromion", O, right, x(ab, 200), -22, 23, x(af, 200))

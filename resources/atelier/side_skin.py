@@ -18,7 +18,8 @@ def hump(a=.6):
 def trunk(p):
     p.on("skin", "trunk")
     front, back = Line(FRONT), Line(BACK)
-    p.area([*[q for q in BACK if q[1] < 462], *[q for q in FRONT if q[1] < 455][::-1]], "wash.trunk")
+    below = [(145, 455, "c"), (359, 455, "c")]          # ends under the gown, before the gown fades
+    p.area([*[q for q in BACK if q[1] < 450], *below, *[q for q in FRONT if q[1] < 440][::-1]], "wash.trunk")
     chest(p, front)
     rear(p, back)
     folds(p)
@@ -71,10 +72,10 @@ def neck(p, front):
     # the neck muscle running to the breastbone; hollow above the clavicle; edge of the trapezius
     scm = Line([(258, 86), (267, 112), (279, 142), (291, 171), (301, 195)])
     shade(p, scm.shifted(9), scm, "skin-mid", .15, 3, lambda s: ramp(s, (0, 0), (.6, .9), (.9, 1), (1, .6)))
-    p.ink(pen(scm.part(.3, 1), [.05, .3, .6, .9, .2]), "skin-line", .7)
+    p.ink(pen(scm.part(.3, 1), [.05, .3, .6, .9, .2]), "skin-line", .7, cue="lean")
     p.areas_of(glow([(250, 173), (262, 170), (276, 173), (290, 185)], 7, 9, 4), "skin-mid", .17)
     p.ink(echo(Line([(292, 189), (276, 181.5), (263, 178), (250, 177)]), 3, 2.8, .5, .8, .09), "skin-hatch", .9, cue="lean")
-    p.areas_of(glow([(216, 96), (213, 130), (209, 160), (203, 188)], 12, 16, 5), "skin-light", .09)
+    p.areas_of(glow([(216, 96), (213, 130), (209, 160), (203, 188)], 14, 20, 5), "skin-light", .06)
     trap = Line([(232, 96), (236, 118), (243, 140), (250, 158), (257, 172)])
     shade(p, trap.shifted(8), trap, "skin-mid", .11, 3, hump(1.2))
     shade(p, trap.shifted(-9), trap, "skin-light", .15, 3, hump(1.2))
@@ -91,7 +92,7 @@ def forearm(p):
     p.area([*FORE_FRONT[:-2], fore(226, 28), fore(234, 0), fore(226, -30.5), *FORE_BACK[-3::-1], (204, 520), (214, 500), (238, 486)], "skin-base")
     ff, fb = Line(Line(FORE_FRONT[1:]).part(0, .86)), Line(Line(FORE_BACK[1:]).part(0, .86))
     p.areas_of(glow(between(ff, fb, .27).part(.02, 1.0), 19, 15, 6, .6), "skin-light", .13)
-    low = lambda s: ramp(s, (0, 0), (.12, .8), (.3, 1), (1, .95))
+    low = lambda s: ramp(s, (0, 0), (.16, .7), (.34, 1), (1, .95))
     shade(p, between(ff, fb, .48), fb, "skin-mid", .13, 7, low)
     shade(p, between(ff, fb, .74), fb, "skin-shade", .16, 4, low)
     p.ink(hatch(ff, fb, 5.0, lambda s: ramp(s, (0, .08), (.15, .26), (.4, .42), (1, .40)), .62, bow=.10, t0=.10, t1=.95,

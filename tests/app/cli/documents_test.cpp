@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <functional>
 #include <nlohmann/json.hpp>
 
 #include "app/cli/commands.h"
@@ -124,9 +126,10 @@ TEST(DocumentsTest, KeysAreLowerSnakeCase)
     const nlohmann::json document = gradedDocument(documentQuery(), {0.0, -4.0});
     const std::function<void(const nlohmann::json&)> check = [&](const nlohmann::json& part) {
         for (const auto& [key, value] : part.items()) {
-            if (part.is_object())
+            if (part.is_object()) {
                 EXPECT_EQ(key.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789_"), std::string::npos)
                     << key;
+            }
             if (value.is_structured())
                 check(value);
         }

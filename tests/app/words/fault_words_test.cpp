@@ -4,7 +4,9 @@
 
 #include <QLocale>
 #include <QRegularExpression>
-#include <ostream>
+#include <QSet>
+
+#include "core/basics/enums.h"
 
 namespace fb {
 

@@ -39,7 +39,7 @@ TEST(BodyMapTest, ForearmHangsOnTheElbowOfTheArm)
     const Plate& plate = test::sidePlate();
     const BodyMap map = bodyMap(atlas(), View::ShoulderSide, adult(Sex::Female, 150, 45)).value();
     const NamedPoint& elbow = plate.points.at("joint.elbow");
-    EXPECT_LT(distance(map.limbFrame(plate.limbNamed("forearm")).joint, map.toPatient(plate.limbNamed("arm"), elbow.at)), 1e-9);
+    EXPECT_LT(distance(map.limbFrame(plate.limbNamed("forearm")).joint, map.boneToPatient(plate.limbNamed("arm"), elbow.at)), 1e-9);
 }
 
 TEST(BodyMapTest, ALimbThatHangsOnItselfIsRefused)
