@@ -35,6 +35,7 @@ public:
 
     struct Shape {
         QPainterPath path;  // cm
+        std::vector<qsizetype> starts;  // element of each ring's first point
         QRectF bounds;      // cm
         Layer layer{};
         int tone = -1;

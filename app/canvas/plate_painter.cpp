@@ -28,6 +28,16 @@ double weightOf(double textScale)
     return 0.5 + 0.5 * heldTextScale(textScale);
 }
 
+// Four bars, the corner points left out, as an edge that was filed round would press.
+void frame(QPainter& painter, const QRectF& outer, double width, const QColor& colour)
+{
+    const double w = width;
+    painter.fillRect(QRectF(outer.left() + w, outer.top(), outer.width() - 2 * w, w), colour);
+    painter.fillRect(QRectF(outer.left() + w, outer.bottom() - w, outer.width() - 2 * w, w), colour);
+    painter.fillRect(QRectF(outer.left(), outer.top() + w, w, outer.height() - 2 * w), colour);
+    painter.fillRect(QRectF(outer.right() - w, outer.top() + w, w, outer.height() - 2 * w), colour);
+}
+
 void paintSheet(QPainter& painter, const PlateFace& face)
 {
     const QRectF sheet = face.frame.sheet();
@@ -144,19 +154,14 @@ QRectF markBox(QPointF widget, double textScale)
 
 void paintPlateMark(QPainter& painter, const QRectF& plate, const Scheme& scheme, double scale)
 {
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setBrush(Qt::NoBrush);
     const bool dark = scheme.isDark();
-    painter.fillRect(plate, face_detail::faded(scheme.ink, dark ? 0.018 : 0.016));
-    const double w = std::max(0.8, scale);
-    painter.setPen(QPen(face_detail::faded(scheme.ink, dark ? 0.34 : 0.26), w));
-    painter.drawRoundedRect(plate.adjusted(-0.5, -0.5, 0.5, 0.5), 4 * w, 4 * w);
-    painter.setPen(QPen(face_detail::faded(dark ? scheme.ink : QColor(Qt::white), dark ? 0.10 : 0.75), 1.4 * w));
-    painter.drawRoundedRect(plate.adjusted(-1.8 * w, -1.8 * w, 1.8 * w, 1.8 * w), 5 * w, 5 * w);
-    painter.setPen(QPen(face_detail::faded(scheme.ink, 0.07), 2.4 * w));
-    painter.drawRoundedRect(plate.adjusted(1.6 * w, 1.6 * w, -1.6 * w, -1.6 * w), 3 * w, 3 * w);
-    painter.restore();
+    const double w = std::max(1.0, std::round(scale));
+    const QRectF edge = plate.toAlignedRect();
+    painter.fillRect(edge, face_detail::faded(scheme.ink, dark ? 0.018 : 0.016));
+    face_detail::frame(painter, edge.adjusted(-3 * w, -3 * w, 3 * w, 3 * w), 2 * w,
+                       face_detail::faded(dark ? scheme.ink : QColor(Qt::white), dark ? 0.06 : 0.6));
+    face_detail::frame(painter, edge.adjusted(-w, -w, w, w), w, face_detail::faded(scheme.ink, dark ? 0.32 : 0.24));
+    face_detail::frame(painter, edge, 3 * w, face_detail::faded(scheme.ink, dark ? 0.05 : 0.045));
 }
 
 void paintMark(QPainter& painter, QPointF at, const Scheme& scheme, double textScale)

@@ -73,9 +73,11 @@ void JsonWriter::append(double value)
         m_out += "null";
         return;
     }
+    constexpr double kWhole = 1e9;   // beyond it a millionth is past the last digit
     std::array<char, 400> digits{};  // the largest double written out in full fits
-    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), rounded6(value),
-                                   std::chars_format::fixed);
+    const double shown = std::abs(value) < kWhole ? rounded6(value) : value;
+    const auto end =
+        std::to_chars(digits.data(), digits.data() + digits.size(), shown, std::chars_format::fixed);
     m_out.append(digits.data(), end.ptr);
 }
 

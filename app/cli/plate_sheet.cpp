@@ -1,6 +1,7 @@
 #include "app/cli/plate_sheet.h"
 
 #include <QBuffer>
+#include <QFileInfo>
 #include <QImage>
 #include <QPageSize>
 #include <QPainter>
@@ -204,10 +205,12 @@ Result<bool> writeSheet(const PlateSheet& sheet, const QString& file, int width)
     const QByteArray bytes = *kind == SheetKind::Svg   ? asSvg(painter, width, sheet.title)
                              : *kind == SheetKind::Png ? asPng(painter, width)
                                                        : asPdf(painter, sheet.title);
+    // Saving renames a new file into place, which must never take the place of a device or a pipe.
+    const QFileInfo there(file);
     QSaveFile out(file);
-    out.setDirectWriteFallback(true);
-    if (bytes.isEmpty() || !out.open(QIODevice::WriteOnly) || out.write(bytes) != bytes.size() ||
-        !out.commit())
+    const bool taken = !bytes.isEmpty() && (there.isFile() || !there.exists()) &&
+                       out.open(QIODevice::WriteOnly) && out.write(bytes) == bytes.size() && out.commit();
+    if (!taken)
         return fault(Problem::OutputNotWritable, file.toStdString());
     return true;
 }

@@ -38,7 +38,7 @@ QToolButton[look="layer"] { border-color: transparent; border-bottom: 2px solid 
 QToolButton[look="layer"]:checked { background: transparent; padding: 2px 7px; border: 1px solid transparent;
   border-bottom: 2px solid @accent@; color: @ink@; }
 QToolButton[look="layer"]:focus, QToolButton[look="layer"]:checked:focus { border: 3px solid @focus@; padding: 1px 6px; }
-QToolButton[look="layer"]:disabled { border-bottom-color: transparent; }
+QToolButton[look="layer"]:disabled { color: @faint@; border-color: transparent; }
 QPushButton[look="quiet"], QToolButton[look="quiet"] { border-color: transparent; }
 QPushButton[look="quiet"]:focus, QToolButton[look="quiet"]:focus { border-color: @focus@; }
 QToolButton::menu-indicator { image: none; }

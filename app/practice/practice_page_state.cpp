@@ -45,7 +45,7 @@ void PracticePage::showPlates(const PracticeState& state)
     if (asksSide && !m_sidePicker)
         makeSidePicker();
     m_stage->setCurrentWidget(asksSide ? static_cast<QWidget*>(m_sidePicker) : m_plates);
-    m_bar->setEnabled(!asksSide);
+    m_bar->setVisible(!asksSide);
     if (state.picture)
         m_plate->setPicture(state.picture);
     m_plate->setMarkable(state.phase == Phase::Marking);

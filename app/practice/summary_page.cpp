@@ -54,6 +54,7 @@ SummaryPage::SummaryPage(QWidget* parent)
         m_counts[i].count->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
     }
     m_caption->setAlignment(Qt::AlignHCenter);
+    m_caption->setWordWrap(false);
     connect(m_repeat, &QPushButton::clicked, this, &SummaryPage::repeatAsked);
     connect(m_new, &QPushButton::clicked, this, &SummaryPage::newRunAsked);
     layOut();

@@ -21,23 +21,37 @@ Ring movedArea(const Ring& ring, const Mover& move)
     return moved;
 }
 
+// How a line turns at a point when it is moved: cosine and sine between its directions there
+// before and after. A point without a direction turns by nothing.
+Point turnAt(const std::vector<Point>& drawn, const std::vector<Point>& moved, std::size_t j)
+{
+    const std::size_t before = j > 0 ? j - 1 : j;
+    const std::size_t after = std::min(j + 1, drawn.size() - 1);
+    const Point u = drawn[after] - drawn[before];
+    const Point v = moved[after] - moved[before];
+    const double size = length(u) * length(v);
+    return size > 0.0 ? Point{dot(u, v) / size, cross(u, v) / size} : Point{1.0, 0.0};
+}
+
 // Point j of the way out faces point j of the way back; their middle is moved, and they are
-// set again as far apart as they were drawn, so that the pen keeps its weight.
+// set again as they were drawn about the line's new direction, so that the pen keeps its weight.
 Ring movedStroke(const Ring& ring, const Mover& move)
 {
     Ring moved = ring;
     const std::size_t out = (pieceCount(ring) - 1) / 2;  // pieces on one side
     const std::size_t last = 6 * out + 3;                // end of the way back
+    std::vector<Point> drawnMiddle;
+    std::vector<Point> movedMiddle;
     for (std::size_t j = 0; j <= 3 * out; ++j) {
-        const Point a = ring.points[j];
-        const Point b = ring.points[last - j];
-        const Point middle = move(lerp(a, b, 0.5));
-        const double half = distance(a, b) / 2.0;
-        const Point spread = move(a) - move(b);
-        const double across = length(spread);
-        const Point step = across > 0.0 ? spread * (half / across) : Point{};
-        moved.points[j] = middle + step;
-        moved.points[last - j] = middle - step;
+        drawnMiddle.push_back(lerp(ring.points[j], ring.points[last - j], 0.5));
+        movedMiddle.push_back(move(drawnMiddle.back()));
+    }
+    for (std::size_t j = 0; j <= 3 * out; ++j) {
+        const Point half = (ring.points[j] - ring.points[last - j]) * 0.5;
+        const Point turn = turnAt(drawnMiddle, movedMiddle, j);
+        const Point step{half.x * turn.x - half.y * turn.y, half.x * turn.y + half.y * turn.x};
+        moved.points[j] = movedMiddle[j] + step;
+        moved.points[last - j] = movedMiddle[j] - step;
     }
     // The short ways across the tip and the start.
     const auto straighten = [&](std::size_t from) {

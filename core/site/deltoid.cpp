@@ -142,13 +142,13 @@ DeltoidBand heldBand(DeltoidBand band, const Policy& policy, double armLength, d
     using enum PolicyKey;
     const double margin = policy.value(ArmpitMargin) * armLength / policy.value(DeltoidReferenceArm);
     const double strike = policy.value(JointShare) * armLength;
-    band.top = std::max(band.top, strike);
-    band.bottom = std::min(band.bottom, axillaDepth);
-    band.ideal = std::min(band.ideal, axillaDepth - margin);
-    // A band that would lie wholly above the strike line or below the armpit keeps a margin's height.
-    band.bottom = std::max(band.bottom, band.top + margin);
-    band.top = std::min(band.top, band.bottom - margin);
-    band.ideal = std::clamp(band.ideal, band.top, band.bottom);
+    // A band that would lie wholly above the strike line or below the armpit keeps two margins'
+    // height on the near side of it.
+    const double floor = std::max(axillaDepth, strike + margin);
+    const double least = std::min(2.0 * margin, floor - strike);
+    band.bottom = std::clamp(band.bottom, strike + least, floor);
+    band.top = std::clamp(band.top, strike, band.bottom - least);
+    band.ideal = std::clamp(std::min(band.ideal, axillaDepth - margin), band.top, band.bottom);
     if (band.ideal - band.top < margin / 2.0)
         band.ideal = std::min(band.top + margin / 2.0, (band.top + band.bottom) / 2.0);
     return band;

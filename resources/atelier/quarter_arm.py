@@ -1,11 +1,9 @@
 """Three-quarter plate: the skin of the upper arm and the quiet surface cues of the shoulder."""
-from engrave import Line, between, contour, hatch, pen, ramp
+from engrave import Line, between, contour, echo, glow, hatch, pen, ramp
 from quarter_frame import ARM_BACK, ARM_FRONT
-from quarter_tools import band, hump, shade
+from quarter_tools import hump, shade
 
-INSERT = (217, 374)
-BORDER_FRONT = [(281, 292), (272, 316), (257, 340), (238, 360), INSERT]
-BORDER_BACK = [(171, 304), (181, 326), (195, 346), (208, 362), (216, 375)]
+BORDER_BACK = [(170, 302), (180, 325), (194, 346), (207, 363), (216, 376)]
 
 
 def arm(p):
@@ -14,90 +12,82 @@ def arm(p):
             (226, 192), (206, 187)], "skin-base")
     p.area([(*ARM_FRONT[2], "c"), *ARM_FRONT[3:-1], (*ARM_FRONT[-1], "c"), (262, 496), (240, 486), (222, 440), (214, 380), (216, 300),
             (236, 240), (262, 206)], "wash.arm")
+    p.areas_of(glow([(200, 212), (194, 238), (194, 266), (199, 296), (208, 330)], 17, 30, 7, .3), "skin-light", .12)
     deltoid(p)
     upper(p)
     front, back = Line(ARM_FRONT[3:]), Line(ARM_BACK[1:])
     p.ink(contour(front.part(.0, .44), .3, 1.9, side=-1, press=lambda t: ramp(t, (0, .1), (.3, .5), (.6, 1.1), (1, .6))), "skin-line")
-    p.ink(contour(front.part(.38, 1), .5, 2.1, side=-1, press=lambda t: ramp(t, (0, .3), (.3, 1), (1, 1.15))), "skin-line")
+    p.ink(contour(front.part(.38, 1), .5, 2.1, side=-1, press=lambda t: ramp(t, (0, .3), (.3, 1), (1, 1.1))), "skin-line")
     p.ink(contour(back.part(.02, .44), .35, 1.3, side=1, press=lambda t: ramp(t, (0, .3), (.3, 1), (1, 1))), "skin-line")
     p.ink(contour(back.part(.40, .94), .4, 1.6, side=1, press=lambda t: ramp(t, (0, .3), (.2, 1), (.85, 1.1), (1, 1))), "skin-line")
 
 
 def deltoid(p):
-    lit = Line([(204, 214), (196, 238), (195, 264), (200, 292), (210, 326)])
-    shade(p, lit.shifted(15), lit, "skin-light", .15, 6, hump(.8))
-    shade(p, lit.shifted(lambda t: -36 + 16 * t), lit, "skin-light", .13, 7, hump(.8))
-    edge = Line([(280, 216), (285, 234), (286, 258), (283.5, 282), (278, 304), (266, 328), (247, 352), (224, 370)])
-    core = Line([(258, 212), (256, 232), (254, 254), (249, 278), (241, 302), (232, 324), (225, 346), (217, 364)])
-    rim = lambda s: ramp(s, (0, 0), (.3, .8), (.55, 1), (.75, .8), (1, 0))
-    shade(p, between(core, edge, .4), edge, "skin-shade", .11, 5, rim)
-    p.ink(hatch(core, edge, 3.9, lambda s: ramp(s, (0, .25), (.2, .55), (.45, .9), (.7, .9), (1, .5)),
-                lambda s: ramp(s, (0, .3), (.3, .62), (.65, .65), (.85, .42), (1, .2)), bow=lambda s: -.06 + .26 * s, t0=.08, t1=.93), "skin-hatch")
-    p.ink(hatch(core, edge, 4.6, lambda s: ramp(s, (.25, 0), (.45, .34), (.6, .42), (.8, .15)), .5, bow=lambda s: .2 * s,
-                t0=.3, t1=.74, skew=.07, seed=.71), "skin-hatch", .85)
-    # the back border turns under toward the insertion
+    edge = Line([(278, 214), (284, 232), (286, 257), (283.5, 282), (278, 304), (267, 328), (251, 350), (234, 366)])
+    core = Line([(256, 210), (252, 232), (250, 255), (246, 279), (240, 302), (233, 324), (227, 346), (221, 366)])
+    rim = lambda s: ramp(s, (0, 0), (.3, .8), (.55, 1), (.75, .7), (1, 0))
+    shade(p, between(core, edge, .35), edge, "skin-shade", .12, 5, rim)
+    p.ink(hatch(core, edge, 4.5, lambda s: ramp(s, (0, .2), (.2, .55), (.45, .9), (.7, .85), (1, .3)),
+                lambda s: ramp(s, (0, .2), (.3, .6), (.65, .62), (.85, .3), (1, .1)), bow=lambda s: -.06 + .28 * s, t0=.05, t1=.9,
+                half=lambda s: ramp(s, (.2, 0), (.34, .5), (.66, .55), (.8, 0))), "skin-hatch")
+    # the back border turns under toward the insertion: soft, its line lost half way
     back = Line(BORDER_BACK)
-    fade = lambda s: ramp(s, (0, .8), (.3, 1), (1, 0))
-    shade(p, back.shifted(-15), back, "skin-mid", .12, 5, fade)
-    shade(p, back.shifted(7), back, "skin-mid", .10, 3, fade)
-    p.ink(hatch(back.shifted(-16), back, 4.4, lambda s: ramp(s, (0, .9), (.4, .6), (1, .2)),
-                lambda s: ramp(s, (0, .5), (.45, .36), (.75, .12)), bow=.12, t0=.03, t1=.66), "skin-hatch")
-    p.ink(pen(back.part(0, .5), [.8, .8, .4, .05]), "skin-line", .75)
+    fade = lambda s: ramp(s, (0, .7), (.25, 1), (1, 0))
+    shade(p, back.shifted(-16), back, "skin-mid", .13, 4, fade)
+    shade(p, back.shifted(8), back, "skin-mid", .11, 3, fade)
+    p.ink(pen(back.part(0, .36), [.9, .7, .3, .05]), "skin-line", .7)
+    p.ink(hatch(back.shifted(-15), back, 5, lambda s: ramp(s, (0, .9), (.5, .4)), lambda s: ramp(s, (0, .45), (.5, .1)), bow=.14, t0=.04, t1=.5), "skin-hatch", .9)
     rear = Line(ARM_BACK[5:12])
-    shade(p, rear.shifted(-8), rear, "skin-mid", .13, 3)
-    p.ink(hatch(rear.shifted(-11), rear, 4.6, lambda s: .6 * hump(.7)(s), .36, bow=.1, t0=.15, t1=.95), "skin-hatch", .8)
+    shade(p, rear.shifted(-9), rear, "skin-mid", .15, 3)
+    # the dimple where it ends
+    p.areas_of(glow([(217, 362), (217, 374), (216, 388), (214, 400)], 8, 10, 4, .3), "skin-mid", .12)
 
 
 def upper(p):
     """Biceps in front, triceps at the back edge, the outer groove between."""
     edge = Line([(274, 340), (273.8, 357), *ARM_FRONT[10:]])
-    core = Line([(250, 342), (246, 360), (246, 384), (249, 408), (250, 430), (249, 456), (247, 478), (244, 490)])
+    core = Line([(250, 342), (247, 360), (247, 384), (250, 408), (251, 430), (250, 456), (248, 478), (245, 490)])
     rim = lambda s: ramp(s, (0, .2), (.2, .9), (.7, 1), (1, .6))
-    shade(p, between(core, edge, .45), edge, "skin-shade", .11, 4, rim)
-    p.ink(hatch(core, edge, 4.0, lambda s: ramp(s, (0, .5), (.15, .8), (.8, .9), (1, .6)), .64, bow=lambda s: .02 + .16 * s), "skin-hatch")
-    p.ink(hatch(core, edge, 4.7, lambda s: ramp(s, (.15, 0), (.35, .36), (.75, .4), (.95, .1)), .5, bow=.08,
-                t0=.25, t1=.8, skew=.09, seed=.6), "skin-hatch", .85)
-    bic = Line([(228, 376), (226, 400), (227, 426), (231, 452), (236, 474)])
-    band(p, bic, 14, "skin-light", .11, 6)
-    groove = Line([(212, 380), (205, 402), (203, 428), (205, 454), (210, 478), (217, 496)])
-    shade(p, groove.shifted(-13), groove, "skin-mid", .12, 5, hump(.8))
-    shade(p, groove.shifted(8), groove, "skin-mid", .11, 4, hump(.8))
-    p.ink(hatch(groove.shifted(-12), groove, 4.8, lambda s: .85 * hump(.7)(s), .38, bow=.1, t0=.1, t1=.86), "skin-hatch", .85)
-    tri = Line([(187, 372), (185, 398), (186, 424), (190, 448)])
-    band(p, tri, 8, "skin-light", .13, 4)
+    shade(p, between(core, edge, .4), edge, "skin-shade", .12, 4, rim)
+    p.ink(hatch(core, edge, 5.2, lambda s: ramp(s, (0, .5), (.15, .8), (.8, .9), (1, .6)), .64, bow=lambda s: .02 + .18 * s,
+                half=lambda s: ramp(s, (.1, 0), (.25, .5), (.75, .5), (.9, 0))), "skin-hatch")
+    p.areas_of(glow([(230, 372), (228, 400), (229, 428), (233, 456), (238, 478)], 12, 17, 6, .3), "skin-light", .12)
+    p.areas_of(glow([(209, 384), (203, 408), (202, 434), (206, 460), (214, 486)], 9, 10, 5, .35), "skin-mid", .11)
+    p.ink(echo(Line([(208, 396), (204, 416), (203.5, 438), (207, 462), (212, 480)])
+               , 2, -2.8, .45, .85, .1), "skin-hatch", .75)
+    p.areas_of(glow([(188, 362), (185, 390), (186, 420), (190, 452)], 6, 8, 4, .3), "skin-light", .14)
     rear = Line(ARM_BACK[12:20])
-    shade(p, rear.shifted(-7), rear, "skin-mid", .12, 3)
+    shade(p, rear.shifted(-7), rear, "skin-mid", .14, 3)
 
 
 def surface(p):
     p.on("surface", "trunk", "clavicle-line", "Line of the clavicle")
-    clav = Line([(238, 193), (254, 193.5), (274, 196), (296, 198.5), (318, 200.5), (338, 204), (352, 209), (364, 213)])
-    shade(p, clav.shifted(-9), clav, "skin-light", .2, 4, hump(.5))
-    p.ink(pen(clav, [.05, .5, .7, .6, .8, 1.0, .9, .1]), "skin-line", .75)
-    top = Line([(240, 184), (256, 183.5), (274, 185), (296, 187.5), (318, 190), (336, 193), (350, 197)])
-    p.ink(pen(top, [.05, .4, .3, .5, .5, .4, .05]), "skin-line", .55)
-    p.ink(pen([(352, 199), (360, 199), (368, 203), (370, 210), (365, 214)], [.05, .5, .8, .9, .2]), "skin-line", .7)
-    p.ink(hatch(clav.shifted(8), clav, 4.6, lambda s: .8 * hump(.6)(s), .4, bow=.05, t0=.22, t1=.94), "skin-hatch", .85)
-    far = Line([(389, 211), (400, 206), (416, 202), (432, 200), (446, 198)])
-    shade(p, far.shifted(-7), far, "skin-light", .16, 4, hump(.5))
-    p.ink(pen(far, [.3, .9, .8, .5, .05]), "skin-line", .7)
+    low = Line([(242, 194), (258, 195), (276, 197.5), (297, 199.5), (318, 201), (337, 204.5), (352, 209.5), (364, 213.5)])
+    top = Line([(236, 184.5), (254, 183), (274, 185), (296, 188), (318, 190), (337, 193), (352, 198), (362, 199)])
+    ridge = between(top, low, .35)
+    p.areas_of(glow(ridge.part(.02, .98), 4.5, 5, 4, .6), "skin-light", .17)
+    shade(p, low.shifted(8), low, "skin-mid", .13, 4, lambda s: ramp(s, (0, 0), (.3, .8), (.8, 1), (1, .3)))
+    p.ink(pen(low, [.05, .35, .6, .6, .75, 1.0, 1.0, .1]), "skin-line", .75)
+    p.ink(echo(low.part(.35, 1), 2, 2.8, .5, .8, .08), "skin-hatch", .8, cue="lean")
+    p.ink(pen(top.part(.1, .95), [.05, .35, .3, .45, .5, .4, .05]), "skin-line", .5, cue="lean")
+    p.ink(pen([(356, 199.5), (363, 200), (368.5, 204.5), (369.5, 210.5), (365, 214)], [.05, .5, .8, .8, .1]), "skin-line", .65)
+    far = Line([(388, 211), (398, 206.5), (413, 202.5), (430, 200), (444, 198)])
+    shade(p, far.shifted(-8), far, "skin-light", .16, 3, hump(.8))
+    p.ink(pen(far, [.3, .9, .8, .45, .05]), "skin-line", .7)
     p.on("surface", "trunk", "deltopectoral-groove", "Groove between deltoid and pectoral")
-    groove = Line([(276, 205), (283, 218), (287.5, 236), (288, 256), (286, 276)])
-    p.ink(pen(groove, [.05, .4, .6, .7, .05]), "skin-line", .65, cue="lean")
+    p.ink(pen([(277, 206), (283.5, 219), (287.5, 237), (288, 257)], [.05, .4, .5, .05]), "skin-line", .6, cue="lean")
     p.on("surface", "arm", "acromion-step", "Step of the acromion")
-    step = Line([(179.5, 206), (183, 204.5), (190, 203), (199, 202), (208, 200.5), (215, 198.5), (219, 195)])
-    plate = Line([(184, 196), (191, 191), (200, 188.5), (209, 187), (217, 187), (222, 189)])
-    shade(p, step, plate, "skin-light", .22, 4, hump(.4))
-    shade(p, step.shifted(10), step, "skin-mid", .15, 5, hump(.6))
-    p.ink(pen(step, [.05, .6, .6, .8, .7, .7, .05]), "skin-line", .8)
-    p.ink(hatch(step.shifted(9), step, 4.2, lambda s: .85 * hump(.6)(s), .42, bow=0, t0=.1, t1=.9), "skin-hatch")
-    knob = Line([(219, 187), (225, 183.5), (232, 184), (237, 188)])
-    band(p, knob, 5, "skin-light", .16, 3)
-    p.ink(pen(knob, [.05, .45, .45, .05]), "skin-line", .55)
+    step = Line([(180.5, 205.5), (186, 204.6), (194, 203.4), (203, 202), (211, 200.2), (216.5, 197), (219, 192)])
+    shade(p, [(183, 196), (190, 190.5), (199, 187), (208, 185.5), (215, 185), (220, 186.5)], step, "skin-light", .15, 4, lambda s: ramp(s, (0, .3), (.2, .9), (.7, 1), (1, .3)))
+    shade(p, [(177, 211), (186, 217), (198, 219), (209, 217), (219, 209), (224, 198)], step, "skin-mid", .15, 4, lambda s: ramp(s, (0, .1), (.35, .8), (.75, 1), (1, 0)))
+    p.ink(pen(step, [.1, .7, .55, .55, .7, .85, .05]), "skin-line", .8)
+    for k in range(4):
+        p.ink(pen(step.shifted(2.2 * (k + 1), .10 + .12 * k, .82 - .01 * k), [.05, .35, .5 - .05 * k, .05]), "skin-hatch", .9)
+    p.areas_of(glow([(221, 187), (227, 184.5), (234, 186)], 3.5, 4, 3, .5), "skin-light", .2)
+    p.ink(pen([(219.5, 190), (224.5, 192.5), (231, 193), (238, 193)], [.1, .5, .4, .05]), "skin-line", .6)
     p.on("surface", "arm", "deltoid-end", "End of the deltoid")
-    pit = Line([(208, 362), (213, 371), (217, 376), (222, 373), (229, 364)])
-    shade(p, [(211, 382), (214, 385), (217, 386), (221, 385), (225, 382)], pit, "skin-mid", .14, 4, hump(.6))
-    p.ink([pen([(205, 361), (210.5, 369), (216.5, 376)], [.05, .6, .1]), pen([(232, 362), (225, 369.5), (218, 376)], [.05, .7, .1])], "skin-line", .7)
+    p.ink(pen([(232, 361), (226, 368), (220, 374), (216, 377)], [.05, .6, .6, .05]), "skin-line", .65)
+    p.ink(pen([(210, 368), (213.5, 373), (216, 377)], [.05, .5, .05]), "skin-line", .6)
 
 
 def draw(p):

@@ -5,11 +5,11 @@ From here we look along the plane of the scapula: its blade is a narrow strip be
 import side_bones
 import side_frame
 from engrave import Line, between, hatch, pen, ramp, ribbon, stipple
-from quarter_frame import HUM_BACK, HUM_FRONT, fore
-from quarter_tools import hump, outline, shade
+from quarter_frame import ARM_BACK, ARM_FRONT, FORE_BACK, FORE_FRONT, HUM_BACK, HUM_FRONT, NECK_BACK, NECK_FRONT, fore
+from quarter_tools import outline, shade
 
-SCAPULA = [(216, 206, "c"), (211, 222), (208, 246), (203.5, 276), (197.5, 308), (194, 334), (195.5, 346), (201, 350.5), (207, 344), (217, 318),
-           (229, 290), (239, 266), (244, 250), (247, 232), (245.5, 215), (240, 206, "c"), (228, 202)]
+SCAPULA = [(216, 206, "c"), (211, 222), (209, 246), (206, 276), (201, 308), (196.5, 334), (197.5, 345), (203, 350), (212, 346), (226, 330),
+           (240, 306), (250, 278), (255, 250), (255, 228), (250, 212), (244, 203, "c"), (230, 201)]
 ACROMION = [(180.5, 201), (182, 196.5), (187.5, 192.5), (196, 189.5), (205, 187), (213, 186), (217.5, 189), (216.5, 194), (211, 197.5), (201, 199.5),
             (190, 200.8), (184.5, 203), (181.5, 203.5)]
 CORACOID = [(238, 203), (246, 202), (254.5, 206), (260.5, 213.5), (263, 222), (260.5, 227.5), (255.5, 227), (251.5, 220), (245, 214), (238, 212)]
@@ -22,24 +22,37 @@ STERNUM = [(365, 207), (371, 209), (377, 212.5), (384, 211.5), (390.5, 208.5), (
            (427, 342), (426, 358), (422, 364), (419.5, 354), (414, 336), (405, 310), (394, 280), (384, 250), (376, 229), (368.5, 221), (363.5, 213)]
 
 
-def turned(shape):
+def turned(shape, back):
     """A forearm bone of the side plate, foreshortened into this view."""
     a, u, (ex, ey) = side_frame.A, side_frame.U, side_frame.ELBOW
     res = []
     for q in shape:
         x, y = q[0] - ex, q[1] - ey
-        res.append(fore((x * a[0] + y * a[1]) * .88, (x * u[0] + y * u[1]) + 5, *q[2:]))
+        res.append(fore((x * a[0] + y * a[1]) * .88 - back, (x * u[0] + y * u[1]) + 8, *q[2:]))
     return res
 
 
-ULNA, RADIUS = turned(side_bones.ULNA), turned(side_bones.RADIUS)
+ULNA, RADIUS = turned(side_bones.ULNA, 4), turned(side_bones.RADIUS, 8)
+
+
+def ghost(p):
+    """The body's outline, barely there, so that bared bones do not float."""
+    p.on("bone", "trunk")
+    for points, a, b in ((NECK_BACK, .2, 1), (NECK_FRONT, .04, .8)):
+        p.ink(pen(Line(points), [.05, .7, .7, .7, .05], a, b), "bone-shade", .6)
+    p.on("bone", "arm")
+    p.ink(pen(Line(ARM_BACK[3:]), [.05, .7, .7, .7, .7, .05]), "bone-shade", .6)
+    p.ink(pen(Line(ARM_FRONT[3:]), [.05, .7, .7, .7, .05]), "bone-shade", .6)
+    p.on("bone", "forearm")
+    p.ink(pen(Line(FORE_BACK[2:]), [.05, .7, .7, .7, .3], 0, .92), "bone-shade", .6)
+    p.ink(pen(Line(FORE_FRONT[2:]), [.05, .7, .7, .7, .3], 0, .9), "bone-shade", .6)
 
 
 def ribs(p):
     p.on("bone", "trunk", "ribs", "Ribs and breastbone")
     rows = [((296, 190), (312, 207), (338, 217), (366, 216)),
-            ((258, 205), (282, 236), (326, 256), (362, 246), (386, 232)),
-            ((238, 230), (266, 272), (322, 300), (366, 282), (394, 254)),
+            ((264, 206), (284, 234), (326, 256), (362, 246), (386, 232)),
+            ((234, 222), (266, 272), (322, 300), (366, 282), (394, 254)),
             ((226, 262), (258, 310), (318, 338), (370, 316), (402, 276)),
             ((220, 296), (254, 346), (318, 374), (374, 346), (409, 297)),
             ((217, 332), (252, 382), (318, 410), (376, 378), (414, 318)),
@@ -52,21 +65,16 @@ def ribs(p):
         o = ramp(k, (0, .65), (4, .55), (7, .22))
         p.ink(pen(ln.shifted(lambda t: -w(t) / 2), [.05, .45, .35, .45, .2]), "bone-line", o)
         p.ink(pen(ln.shifted(lambda t: w(t) / 2), [.05, 1.0, .9, .8, .2]), "bone-line", o)
-        m = .72                                      # where bone gives way to cartilage
-        q, nv = ln(m), ln.normal(m)
-        if k:
-            p.ink(pen([(q[0] + nv[0] * w(m) / 2, q[1] + nv[1] * w(m) / 2), (q[0] + 1.5, q[1]), (q[0] - nv[0] * w(m) / 2, q[1] - nv[1] * w(m) / 2)],
-                      [.1, .6, .1]), "bone-line", o)
     for k, row in enumerate((((394, 226), (418, 238), (436, 256)), ((404, 250), (428, 264), (446, 284)), ((413, 276), (436, 292), (452, 312)),
                              ((421, 302), (442, 318), (455, 338)), ((426, 328), (446, 346), (456, 364)))):
         ln = Line(row)
         w = lambda t: 10 - 3.5 * t
         p.area(ribbon(ln, w), "wash.rib.far")
-        p.ink(pen(ln.shifted(lambda t: -w(t) / 2), [.2, .5, .3, .05]), "bone-line", .4)
         p.ink(pen(ln.shifted(lambda t: w(t) / 2), [.2, .9, .6, .05]), "bone-line", .4)
     p.area(STERNUM, "wash.sternum")
     right = Line([(394, 222), (400, 242), (409, 266), (418, 294), (424, 320), (427, 342)])
-    p.ink(hatch(right.shifted(15), right, 5, .7, .45, bow=.05, t0=.02, t1=.8), "bone-line", .6)
+    shade(p, right.shifted(12), right, "bone-shade", .25, 3)
+    p.ink(pen(right.shifted(3), [.05, .6, .5, .05]), "bone-line", .5)
     p.ink(pen([(376, 229), (386, 229), (395, 225)], [.05, .7, .05]), "bone-line", .7)
     p.ink(pen([(365, 207), (371, 209), (377, 212.5), (384, 211.5), (390.5, 208.5)], [.2, .8, .9, .7, .2]), "bone-line")
     p.ink(pen([(363.5, 213), (368.5, 221), (376, 229), (384, 250), (394, 280), (405, 310), (414, 336), (420, 356)], [.2, .7, .6, .6, .5, .4, .3, .05]), "bone-line", .85)
@@ -77,16 +85,15 @@ def ribs(p):
 def scapula(p):
     p.on("bone", "trunk", "scapula", "Scapula")
     p.area(SCAPULA, "wash.scapula")
-    edge = Line([(244, 250), (239, 266), (229, 290), (217, 318), (207, 344)])
-    core = Line([(230, 250), (223, 268), (213, 292), (204, 320), (199, 342)])
-    shade(p, core, edge, "bone-shade", .25, 4, lambda s: ramp(s, (0, .9), (.7, 1), (1, .2)))
-    p.ink(hatch(core, edge, 4.6, lambda s: ramp(s, (0, .9), (1, .7)), .5, bow=.05, t0=.02, t1=.95), "bone-line", .6)
+    edge = Line([(254, 250), (249, 278), (239, 306), (225, 330), (211, 346)])
+    core = Line([(238, 250), (232, 276), (222, 304), (211, 326), (202, 344)])
+    shade(p, core, edge, "bone-shade", .2, 3, lambda s: ramp(s, (0, .9), (.7, 1), (1, .2)))
+    p.ink(pen([(210, 250), (212, 280), (208, 308), (202, 334)], [.05, .7, .6, .05]), "bone-line", .6)
     outline(p, SCAPULA, "bone-line", 1.4)
     p.area(CORACOID, "bone-light")
     low = Line([(240, 212), (246, 214.5), (252, 220), (256.5, 227.5)])
     shade(p, [(242, 206), (250, 208), (256, 214), (260, 222)], low, "bone-shade", .3, 3)
     outline(p, CORACOID, "bone-line", 1.4)
-    p.areas_of(stipple([(256, 214), (258, 222)], [(262, 218), (260, 227)], 5, .4), "bone-line", .6)
 
 
 def clavicle(p):
@@ -99,23 +106,22 @@ def clavicle(p):
     low = Line([(220, 192), (234, 191.5), (250, 192.5), (268, 194.5), (286, 197.5), (304, 199), (322, 200), (340, 203.5), (355, 209), (363, 213)])
     mid = Line([(220, 186), (234, 184.5), (250, 185), (268, 188), (286, 191.5), (304, 193), (322, 193.5), (340, 197), (355, 202), (366, 205)])
     shade(p, mid, low, "bone-shade", .28, 4)
-    p.ink(hatch(mid, low, 3.9, .75, .42, bow=.1, t0=.05, t1=.97), "bone-line", .65)
+    p.ink([pen(low.shifted(-2.2, .06, .5), [.05, .5, .5, .05]), pen(low.shifted(-2.4, .45, .98), [.05, .5, .6, .05]), pen(low.shifted(-4.2, .55, .95), [.05, .4, .05])], "bone-line", .6)
     outline(p, CLAVICLE, "bone-line", 1.5)
-    p.areas_of(stipple([(362, 205), (361, 211)], [(369, 203), (368, 211)], 6, .4), "bone-line", .6)
+    p.areas_of(stipple([(362, 205), (361, 211)], [(369, 203), (368, 211)], 4, .4), "bone-line", .6)
 
 
 def forearm(p):
     for name, title, shape, lo, hi in (
-            ("ulna", "Ulna", ULNA, [fore(0, -20), fore(18, -19), fore(55, -12), fore(106, -7.5), fore(154, -6.5), fore(212, -10)],
-             [fore(0, -12), fore(18, -7), fore(55, -5), fore(106, -2), fore(154, -1), fore(212, -3)]),
-            ("radius", "Radius", RADIUS, [fore(18, -5), fore(30, -.6), fore(55, 4.5), fore(119, 10.5), fore(163, 9.5), fore(220, 1)],
-             [fore(18, 7), fore(30, 7), fore(55, 11), fore(119, 17), fore(163, 16), fore(220, 14)])):
+            ("ulna", "Ulna", ULNA, [fore(-4, -17), fore(14, -16), fore(51, -9), fore(102, -4.5), fore(150, -3.5), fore(208, -7)],
+             [fore(-4, -9), fore(14, -4), fore(51, -2), fore(102, 1), fore(150, 2), fore(208, 0)]),
+            ("radius", "Radius", RADIUS, [fore(10, -2), fore(22, 2.4), fore(47, 7.5), fore(111, 13.5), fore(155, 12.5), fore(212, 4)],
+             [fore(10, 10), fore(22, 10), fore(47, 14), fore(111, 20), fore(155, 19), fore(212, 17)])):
         p.on("bone", "forearm", name, title)
         p.area(shape, "wash.fore")
         shade(p, hi, lo, "bone-shade", .26, 4, lambda s: ramp(s, (0, .6), (.1, 1), (1, 1)))
-        p.ink(hatch(hi, lo, 6.5, .75, .42, bow=.1, t0=.03, t1=.85), "bone-line", .65)
+        p.ink(pen(between(Line(lo), Line(hi), .3).part(.05, .85), [.05, .45, .35, .5, .05]), "bone-line", .6)
         outline(p, shape, "bone-line", 1.5)
-    p.areas_of(stipple([fore(-8, -12), fore(6, -12)], [fore(-13, -12), fore(4, -20)], 8, .42), "bone-line", .6)
 
 
 def humerus(p):
@@ -131,10 +137,10 @@ def humerus(p):
     p.ink(pen([(237, 212), (241, 220), (240, 231), (235, 242)], [.05, .6, .6, .05]), "bone-line", .7)
     p.ink(pen([(206, 214), (213, 211), (221, 213.5), (228, 211)], [.05, .5, .4, .05]), "bone-line", .7)
     p.ink(pen([(202, 246), (210, 252), (219, 253.5), (227, 251)], [.05, .5, .4, .05]), "bone-line", .55)
-    p.areas_of(stipple([(216, 224), (217, 250)], [(201, 220), (203, 250)], 11, .42, depth=.8), "bone-line", .55)
-    p.areas_of(stipple([(240, 222), (239, 248)], [(249, 220), (244, 252)], 10, .42, depth=.8, seed=.4), "bone-line", .55)
-    p.ink(hatch(back.part(.2, .88), front.part(.2, .86), 4.8, lambda s: ramp(s, (0, .34), (.5, .38), (1, .3)), .54,
-                bow=lambda s: -.05 + .2 * s, t0=.02, t1=.97), "bone-line", .7)
+    p.areas_of(stipple([(216, 224), (217, 250)], [(201, 220), (203, 250)], 7, .42, depth=.8), "bone-line", .55)
+    p.areas_of(stipple([(240, 222), (239, 248)], [(249, 220), (244, 252)], 6, .42, depth=.8, seed=.4), "bone-line", .55)
+    p.ink(hatch(back.part(.2, .88), front.part(.2, .86), 6.2, lambda s: ramp(s, (0, .5), (.14, .3), (.4, .2), (.7, .26), (1, .5)),
+                lambda s: ramp(s, (0, .6), (.2, .45), (.45, .0), (.6, .3), (1, .6)), bow=lambda s: -.05 + .2 * s, stagger=.3), "bone-line", .65)
     outline(p, HUMERUS, "bone-line", 1.7)
     # lower end: hollow above the joint, capitulum and trochlea
     hollow = Line([(222, 494), (227, 500), (234, 500), (240, 494)])
@@ -142,7 +148,7 @@ def humerus(p):
     p.ink(pen(hollow, [.05, .7, .7, .05]), "bone-line", .7)
     p.ink(pen([(207, 512), (213, 506), (220, 507), (223, 514), (222, 524)], [.05, .7, .6, .8, .1]), "bone-line", .75)
     p.ink(pen([(225, 510), (231, 508), (239, 510), (243, 518)], [.05, .6, .6, .05]), "bone-line", .7)
-    p.areas_of(stipple([(209, 500), (209, 514)], [(201, 498), (201, 514)], 7, .42), "bone-line", .6)
+    p.areas_of(stipple([(209, 500), (209, 514)], [(201, 498), (201, 514)], 5, .42), "bone-line", .6)
 
 
 def tuberosity(p):
@@ -151,18 +157,19 @@ def tuberosity(p):
     p.area([*left, *right[-2::-1]], "bone-light", .85)
     shade(p, [(217.5, 345), (218, 358), (217.5, 378)], right, "bone-shade", .25, 3, lambda s: 1 - s * .9)
     p.ink([pen(right, [.05, .8, 1.1, .6, .05]), pen(left, [.05, .5, .6, .5, .05])], "bone-line", .85)
-    p.areas_of(stipple([(217, 348), (217.5, 374)], [(222, 348), (219, 376)], 6, .4, depth=.9), "bone-line", .6)
+    p.areas_of(stipple([(217, 348), (217.5, 374)], [(222, 348), (219, 376)], 4, .4, depth=.9), "bone-line", .6)
 
 
 def draw(p):
     p.linear("wash.rib", "trunk", (250, 220), (270, 500), [(0, "bone-base", .8), (.55, "bone-base", .6), (1, "bone-base", 0)])
     p.linear("wash.rib.far", "trunk", (390, 240), (458, 270), [(0, "bone-base", .7), (1, "bone-base", 0)])
     p.linear("wash.sternum", "trunk", (378, 210), (420, 372), [(0, "bone-light"), (.6, "bone-base", .9), (1, "bone-base", .2)])
-    p.linear("wash.humerus", "arm", (208, 300), (240, 304), [(0, "bone-base"), (.28, "bone-light"), (.6, "bone-base"), (1, "bone-shade")])
+    p.linear("wash.humerus", "arm", (204, 300), (256, 304), [(0, "bone-base"), (.3, "bone-light"), (.55, "bone-base"), (1, "bone-shade")])
     p.linear("wash.scapula", "trunk", (198, 250), (246, 270), [(0, "bone-light"), (.5, "bone-base"), (1, "bone-shade")])
     p.linear("wash.fore", "forearm", fore(100, 24), fore(100, -18), [(0, "bone-base"), (.35, "bone-light"), (1, "bone-base")])
-    ribs(p)
+    ghost(p)
     scapula(p)
+    ribs(p)
     clavicle(p)
     humerus(p)
     tuberosity(p)
@@ -170,6 +177,6 @@ def draw(p):
     p.area(ACROMION, "bone-light")
     low, mid = Line([(182, 203), (190, 201), (201, 199.5), (211, 197.5), (216, 194)]), Line([(183, 198), (191, 195.5), (201, 193.5), (210, 191.5), (217, 189)])
     shade(p, mid, low, "bone-shade", .3, 3)
-    p.ink(hatch(mid, low, 3.8, .75, .42, bow=0, t0=.06, t1=.95), "bone-line", .65)
+    p.ink(pen(low.shifted(-2, .08, .8), [.05, .5, .4, .05]), "bone-line", .6)
     outline(p, ACROMION, "bone-line", 1.6)
     forearm(p)

@@ -25,7 +25,7 @@ def nerves(p):
     p.on("nerve", "arm", "subacromial-bursa", "Subacromial and subdeltoid bursa")
     p.area(BURSA, "bursa", .68)
     p.area([(191, 209), (206, 206.5), (222, 204.5), (236, 206), (226, 211), (208, 213), (194, 217)], "bursa", .5)
-    p.areas_of(dotted([*BURSA, BURSA[0]], 4.2, .65), "bursa-line")
+    p.areas_of(dotted([*BURSA, BURSA[0]], 6.2, .7), "bursa-line")
     p.on("nerve", "arm", "axillary-nerve", "Axillary nerve")
     twig = Line([(204, 254.5), (194, 251), (182, 249.2), (170, 249)])
     p.area(ribbon(twig, [2.4, 2.0, .8]), "nerve")

@@ -1,6 +1,6 @@
 """Three-quarter plate: deltoid in three parts, biceps, brachialis, triceps, forearm."""
 import quarter_torso
-from engrave import Line, between, fibres, hatch, mix, pen, ramp, ribbon
+from engrave import Line, between, fibres, mix, pen, ramp, ribbon
 from quarter_frame import fore
 from quarter_tools import glints, lines, muscle, shade
 
@@ -32,8 +32,8 @@ def arm(p):
     bic = [(240, 330, "c"), (279, 290), (275, 320), (270.4, 341), (269.8, 357), (272.2, 377), (275.8, 398), (277, 418), (275.4, 438), (271.6, 456), (266.6, 472),
            (262, 486, "c"), (252, 486), (243, 474), (232, 452), (223.5, 426), (220, 400), (222, 374), (230, 350)]
     muscle(p, bic, "wash.biceps", 1.9)
-    lines(p, [[(244, 332), (272, 320)], [(226, 366), (248, 362)], [(221.5, 400), (249, 400)], [(228, 438), (252, 438)], [(246, 476), (256, 478)]], 9, .6, .75, lift=.12)
-    lines(p, [[(262, 316), (276, 312)], [(250, 362), (269, 360)], [(250, 400), (275, 400)], [(253, 438), (274, 438)], [(257, 478), (263, 478)]], 7, .6, .78, lift=.12)
+    lines(p, [[(244, 332), (272, 320)], [(226, 366), (248, 362)], [(221.5, 400), (249, 400)], [(228, 438), (252, 438)], [(246, 476), (256, 478)]], 7, .6, .75, lift=.12)
+    lines(p, [[(262, 316), (276, 312)], [(250, 362), (269, 360)], [(250, 400), (275, 400)], [(253, 438), (274, 438)], [(257, 478), (263, 478)]], 6, .6, .78, lift=.12)
     seam = Line([(259, 326), (250, 352), (248.5, 392), (252, 432), (258, 470)])
     p.ink(pen(seam, [.3, 1.1, 1.0, .9, .1]), "muscle-line", .85)
     shade(p, seam.shifted(-7), seam, "muscle-shade", .16, 3)
@@ -58,16 +58,16 @@ def deltoid(p):
     gp = [cut(back, s1, t) for t in (.05, .2, .42, .65, .85)] + [[(211, 370), (213, 373)]]
     lines(p, gp, 4, .6, .8, lift=.16)
     ga = [[(216, 197.5), (228, 194.5), (244, 194.5), (258, 197), (270, 200)]] + [cut(s2, front, t) for t in (.2, .42, .65, .85)] + [[(220, 376), (223, 373)]]
-    lines(p, ga, 15, .66, .82, lift=.12)
+    lines(p, ga, 13, .66, .82, lift=.12)
     glints(p, [cut(s2, front, t) for t in (.12, .35, .6)], 4, 1.2, .45)
     mid = [between(s1, s2, v) for v in (0, .2, .4, .6, .8, 1)]
     for i in (1, 3):
         p.ink(pen(mid[i].part(.0, .62), [1.7, 1.4, .9, .05]), "tendon", .8)
     for i in (2, 4):
         p.ink(pen(mid[i].part(.34, 1), [.05, .9, 1.4, 1.8]), "tendon", .8)
-    for i in range(5):
+    for i in range(5):      # feathered fibres between the slips
         down, up = (mid[i], mid[i + 1]) if i % 2 else (mid[i + 1], mid[i])
-        n = 7
+        n = 5
         for k in range(n):
             u = .03 + .56 * (k + .5 * (i % 3) / 3) / n
             a, b = down(u), up(min(.97, u + .25))
@@ -79,7 +79,6 @@ def deltoid(p):
     p.ink(fibres([[(210, 356), (226, 356)], [(215.5, 380), (219.5, 380)]], 6, .45, lift=.2), "tendon-line", .85)
     rim0, rim1 = Line([(262, 214), (262, 250), (252, 296), (234, 344)]), Line([(280, 216), (282, 252), (274, 298), (244, 350)])
     shade(p, rim0, rim1, "muscle-shade", .2, 4)
-    p.ink(hatch(rim0, rim1, 5.2, lambda s: ramp(s, (0, .3), (.5, .95), (1, .5)), .55, bow=lambda s: -.05 + .2 * s, t0=.1, t1=.9), "muscle-line", .55)
 
 
 def forearm(p):

@@ -1,14 +1,14 @@
 """Three-quarter plate: muscles of neck and chest."""
-from engrave import Line, between, contour, hatch, mix, pen, ramp
-from quarter_tools import glints, hump, lines, muscle, shade
+from engrave import Line, contour, mix, pen, ramp
+from quarter_tools import glints, lines, muscle, shade
 
 
 def washes(p):
     a, b = (330, 150), (352, 70)
-    p.linear("wash.neck", "trunk", a, b, [(0, "muscle-shade"), (.2, "muscle-shade", .9), (.85, "muscle-shade", 0)])
+    p.linear("wash.neck", "trunk", a, b, [(0, "muscle-shade", .85), (.3, "muscle-shade", .6), (.9, "muscle-shade", 0)])
     p.linear("wash.trap", "trunk", a, b, [(0, "muscle-light"), (.2, "muscle-light", .95), (.85, "muscle-light", 0)])
     p.linear("wash.strap", "trunk", a, b, [(0, "muscle-base"), (.2, "muscle-base", .95), (.85, "muscle-base", 0)])
-    p.linear("wash.flank", "trunk", (320, 380), (324, 478), [(0, "muscle-base"), (.2, "muscle-base"), (1, "muscle-base", 0)])
+    p.radial("wash.flank", "trunk", (300, 330), 140, [(0, "muscle-base"), (.5, "muscle-base"), (1, "muscle-base", 0)])
     p.linear("wash.serratus", "trunk", (320, 380), (324, 474), [(0, "muscle-light"), (.2, "muscle-light"), (1, "muscle-light", 0)])
     p.linear("wash.pec", "trunk", (284, 230), (408, 330), [(0, "muscle-base"), (.35, "muscle-light"), (1, "muscle-base")])
     p.linear("wash.pec.far", "trunk", (396, 270), (462, 286), [(0, "muscle-base", .9), (1, "muscle-base", 0)])
@@ -61,15 +61,14 @@ def torso(p):
         o = ramp(k, (0, 1), (3, .4))
         p.ink(contour([q[:2] for q in f[:3]], .3, .9, side=-1), "muscle-line", o)
         p.ink(contour([q[:2] for q in f[2:]], .4, 1.2, side=-1), "muscle-line", o)
-        lines(p, [[(x0, y0 + 4), (x0, y0 + 22)], [(x0 + 36, y0 + 12), (x0 + 34, y0 + 30)], [mix((x0, y0), (x1, y1), .93), (x1 - 3, y1 - 1)]], 4, .4, .6)
-    lines(p, [[(344, 372), (330, 440)], [(370, 384), (356, 452)], [(396, 396), (384, 462)]], 9, .45, .6, lift=.2)
-    # straight muscle of the belly in front, with the midline
-    p.ink(pen([(396, 372), (400, 410), (398, 456)], [.3, 1.0, .05]), "muscle-line", .7)
-    p.ink(pen([(425, 362), (426, 400), (422, 450)], [.3, .9, .05]), "muscle-line", .7)
-    lines(p, [[(402, 366), (422, 366)], [(404, 410), (423, 410)], [(402, 456), (420, 456)]], 5, .45, .6, lift=.2)
+        lines(p, [[(x0, y0 + 4), (x0, y0 + 22)], [(x0 + 36, y0 + 12), (x0 + 34, y0 + 30)], [mix((x0, y0), (x1, y1), .93), (x1 - 3, y1 - 1)]], 3, .4, .6)
+    lines(p, [[(344, 372), (330, 440)], [(370, 384), (356, 452)], [(396, 396), (384, 462)]], 6, .45, .6, lift=.2)
+    # edge of the straight muscle of the belly
+    p.ink(pen([(392, 368), (397, 390), (396, 420)], [.3, .9, .05]), "muscle-line", .6)
+    lines(p, [[(398, 364), (418, 362)], [(402, 386), (418, 386)], [(400, 410), (414, 408)]], 4, .45, .5, lift=.2)
     far = [(392, 210, "c"), (412, 204), (434, 204), (452, 216), (462, 250), (458, 300), (446, 340), (430, 352), (426, 340), (420, 310), (408, 272), (398, 240)]
     p.area(far, "wash.pec.far")
-    lines(p, [[(398, 226), (424, 332)], [(426, 232), (440, 318)], [(448, 236), (456, 290)]], 10, .5, .6, lift=.2)
+    lines(p, [[(394, 222), (404, 258), (416, 300), (424, 336)], [(418, 220), (426, 254), (434, 288), (440, 320)], [(446, 232), (450, 252), (452, 272), (454, 290)]], 7, .5, .6, lift=.2)
     p.on("muscle", "trunk", "pectoralis-major", "Pectoralis major")
     pectoralis(p)
 
@@ -83,15 +82,14 @@ def pectoralis(p):
     low = Line([(415, 350), (382, 358), (338, 342), (296, 309), (266, 290)])
     # clavicular head: short fibres falling from the collar bone
     lines(p, [[(284, 202), (306, 203), (330, 205), (358, 213)], [(280, 222), (296, 224), (312, 226), (338, 226)], [(266, 248), (276, 252), (284, 256), (300, 249)],
-              [(256, 262), (260, 266), (264, 270), (270, 270)]], 11, .6, .78, lift=.12)
+              [(256, 262), (260, 266), (264, 270), (270, 270)]], 9, .6, .78, lift=.12)
     p.ink(pen(seam, [.1, .9, 1.2, 1.0, .3]), "muscle-line", .9)
     shade(p, seam.shifted(10), seam, "muscle-shade", .14, 3)
     # breastbone head: a fan gathering toward the arm
     lines(p, [[(366, 219), (380, 250), (398, 300), (412, 346)], [(342, 230), (356, 262), (368, 304), (384, 352)], [(312, 244), (322, 268), (330, 298), (344, 338)],
-              [(286, 262), (290, 274), (294, 290), (304, 314)], [(264, 274), (264, 280), (266, 286), (268, 292)]], 17, .62, .78, lift=.1)
+              [(286, 262), (290, 274), (294, 290), (304, 314)], [(264, 274), (264, 280), (266, 286), (268, 292)]], 15, .62, .78, lift=.1)
     glints(p, [[(352, 240), (388, 318)], [(322, 256), (352, 312)], [(296, 268), (310, 296)], [(274, 276), (278, 288)]], 6)
     shade(p, Line(low.part(.1, 1)).shifted(18), low.part(.1, 1), "muscle-shade", .2, 4)
-    p.ink(hatch(Line(low.part(.1, .95)).shifted(15), low.part(.1, .95), 5.2, lambda s: .9 * hump(.6)(s), .5, bow=.06, t0=.05, t1=.95), "muscle-line", .5)
 
 
 def draw(p):

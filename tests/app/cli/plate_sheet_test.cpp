@@ -1,13 +1,17 @@
 #include "app/cli/plate_sheet.h"
 
 #include <gtest/gtest.h>
+#include <sys/resource.h>
+#include <sys/stat.h>
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QImage>
 #include <QPainter>
 #include <QSvgRenderer>
 #include <QTemporaryDir>
+#include <csignal>
 
 #include "app/cli/commands.h"
 #include "tests/support/shipped.h"
@@ -31,6 +35,25 @@ QByteArray sheetBytes(const QString& path)
     QFile file(path);
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
 }
+
+// While it lives no file of this process grows beyond some bytes, as on a disk that is full.
+class SmallDisk {
+public:
+    explicit SmallDisk(rlim_t bytes)
+    {
+        std::signal(SIGXFSZ, SIG_IGN);
+        ::getrlimit(RLIMIT_FSIZE, &m_before);
+        rlimit small = m_before;
+        small.rlim_cur = bytes;
+        ::setrlimit(RLIMIT_FSIZE, &small);
+    }
+    SmallDisk(const SmallDisk&) = delete;
+    SmallDisk& operator=(const SmallDisk&) = delete;
+    ~SmallDisk() { ::setrlimit(RLIMIT_FSIZE, &m_before); }
+
+private:
+    rlimit m_before{};
+};
 
 int differentPixels(const QImage& a, const QImage& b)
 {
@@ -132,10 +155,8 @@ TEST(PlateSheetTest, WhatCannotBeWrittenIsNamedAndLeavesNothingBehind)
     const QTemporaryDir folder;
     const QString taken = folder.filePath(QStringLiteral("folder.png"));
     ASSERT_TRUE(QDir().mkpath(taken));
-    const QString full = folder.filePath(QStringLiteral("full.png"));
-    ASSERT_TRUE(QFile::link(QStringLiteral("/dev/full"), full));
     const QString nowhere = folder.filePath(QStringLiteral("absent/a.png"));
-    for (const QString& file : {taken, full, nowhere}) {
+    for (const QString& file : {taken, nowhere}) {
         const auto written = writeSheet(markedSheet(), file, 400);
         ASSERT_FALSE(written.has_value()) << file.toStdString();
         EXPECT_EQ(written.error().problem, Problem::OutputNotWritable);
@@ -144,14 +165,34 @@ TEST(PlateSheetTest, WhatCannotBeWrittenIsNamedAndLeavesNothingBehind)
     EXPECT_FALSE(QFile::exists(nowhere));
 }
 
-TEST(PlateSheetTest, AnEarlierFileStaysWhenTheNewOneCannotBeWritten)
+TEST(PlateSheetTest, ADeviceOrPipeIsNeverReplacedByAFile)
 {
     const QTemporaryDir folder;
-    const QString file = folder.filePath(QStringLiteral("a.pdf"));
+    const QString pipe = folder.filePath(QStringLiteral("pipe.png"));
+    const QString link = folder.filePath(QStringLiteral("link.png"));
+    ASSERT_EQ(::mkfifo(QFile::encodeName(pipe).constData(), 0600), 0);
+    ASSERT_TRUE(QFile::link(pipe, link));
+    for (const QString& file : {pipe, link})
+        EXPECT_EQ(writeSheet(markedSheet(), file, 400).error().problem, Problem::OutputNotWritable);
+    EXPECT_FALSE(QFileInfo(pipe).isFile());
+    EXPECT_TRUE(QFileInfo(link).isSymLink());
+}
+
+TEST(PlateSheetTest, ADiskThatFillsUpLeavesTheEarlierFileAsItWas)
+{
+    const QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("a.png"));
     ASSERT_TRUE(writeSheet(markedSheet(), file, 400).has_value());
     const QByteArray before = sheetBytes(file);
-    EXPECT_FALSE(writeSheet(markedSheet(), file + QStringLiteral(".gif"), 400).has_value());
+    const PlateSheet again = markedSheet();
+    const auto written = [&] {
+        const SmallDisk disk(1000);
+        return writeSheet(again, file, 900);
+    }();
+    ASSERT_FALSE(written.has_value());
+    EXPECT_EQ(written.error().problem, Problem::OutputNotWritable);
     EXPECT_EQ(sheetBytes(file), before);
+    EXPECT_EQ(QDir(folder.path()).entryList(QDir::Files).size(), 1);
 }
 
 }  // namespace fb

@@ -1,0 +1,59 @@
+#include "app/practice/plate_bar.h"
+
+#include <gtest/gtest.h>
+
+#include <QSignalSpy>
+#include <QTest>
+#include <QToolButton>
+
+#include "tests/support/layout_audit.h"
+
+namespace fb::test {
+
+TEST(PlateBarTest, ButtonsShowTheLayersAndAskForThem)
+{
+    PlateBar bar;
+    bar.setScheme(schemeOf(PaletteKind::Light));
+    PracticeState state;
+    state.canPeel = true;
+    state.layers.remove(Layer::Muscle);
+    bar.showState(state);
+    bar.show();
+    auto* muscle = bar.findChild<QToolButton*>(QStringLiteral("peelMuscle"));
+    EXPECT_FALSE(muscle->isChecked());
+    EXPECT_TRUE(bar.findChild<QToolButton*>(QStringLiteral("peelSkin"))->isChecked());
+    QSignalSpy asked(&bar, &PlateBar::peelToggled);
+    QTest::keyClick(muscle, Qt::Key_Space);
+    ASSERT_EQ(asked.count(), 1);
+    EXPECT_EQ(asked[0][0].value<Peel>(), Peel::Muscle);
+    EXPECT_TRUE(asked[0][1].toBool());
+    EXPECT_TRUE(namelessControls(bar).isEmpty()) << namelessControls(bar).join('\n').toStdString();
+}
+
+TEST(PlateBarTest, ShutLayersCannotBePressed)
+{
+    PlateBar bar;
+    PracticeState state;
+    state.canPeel = false;
+    bar.showState(state);
+    for (const char* name : {"peelSkin", "peelMuscle", "peelNerves", "peelBone"})
+        EXPECT_FALSE(bar.findChild<QToolButton*>(QLatin1String(name))->isEnabled());
+    EXPECT_TRUE(bar.findChild<QToolButton*>(QStringLiteral("zoomIn"))->isEnabled());
+}
+
+TEST(PlateBarTest, WordsGiveWayToIconsWhereTheyDoNotFit)
+{
+    PlateBar bar;
+    bar.setScheme(schemeOf(PaletteKind::Light));
+    bar.show();
+    auto* skin = bar.findChild<QToolButton*>(QStringLiteral("peelSkin"));
+    bar.resize(1400, bar.height());
+    EXPECT_EQ(skin->toolButtonStyle(), Qt::ToolButtonTextBesideIcon);
+    bar.resize(bar.minimumSizeHint().width(), bar.height());
+    EXPECT_EQ(skin->toolButtonStyle(), Qt::ToolButtonIconOnly);
+    EXPECT_EQ(skin->accessibleName(), QStringLiteral("Skin"));
+    EXPECT_EQ(skin->toolTip(), QStringLiteral("Skin"));
+    EXPECT_TRUE(layoutFaults(bar).isEmpty()) << layoutFaults(bar).join('\n').toStdString();
+}
+
+}  // namespace fb::test

@@ -1,0 +1,58 @@
+#include "app/practice/summary_page.h"
+
+#include <gtest/gtest.h>
+
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+
+#include "tests/support/layout_audit.h"
+#include "tests/support/sample_attempts.h"
+
+namespace fb::test {
+
+TEST(SummaryPageTest, SaysHitsIntervalDistanceLeanAndCounts)
+{
+    SampleRun run(3);
+    for (const QPointF off : {QPointF(0.0, 0.0), QPointF(0.2, 0.3), QPointF(0.0, 2.6)}) {
+        run.gradeAt(off);
+        run.presenter.next();
+    }
+    ASSERT_TRUE(run.state().summary.has_value());
+    SummaryPage page;
+    page.setScheme(schemeOf(PaletteKind::Light));
+    page.showState(run.state());
+    const auto text = [&page](const char* name) { return page.findChild<QLabel*>(QLatin1String(name))->text(); };
+    EXPECT_EQ(text("hits"), QStringLiteral("2 of 3 in the target region"));
+    EXPECT_TRUE(text("interval").contains(QLatin1String("67 %"))) << text("interval").toStdString();
+    EXPECT_TRUE(text("meanDistance").contains(QLatin1String(" cm")));
+    EXPECT_TRUE(text("summaryTitle").contains(QLatin1String("7")));
+    EXPECT_TRUE(page.findChild<QLabel*>(QStringLiteral("sides"))->isHidden()) << "the side was not asked";
+    int counted = 0;
+    for (const QLabel* count : page.findChildren<QLabel*>(QStringLiteral("verdictCount")))
+        counted += count->text().toInt();
+    EXPECT_EQ(counted, 3);
+}
+
+TEST(SummaryPageTest, CanBeRepeatedOrFollowedByANewRun)
+{
+    SampleRun run(1);
+    run.gradeAt({});
+    run.presenter.next();
+    SummaryPage page;
+    page.setScheme(schemeOf(PaletteKind::Light));
+    page.showState(run.state());
+    page.resize(1280, 700);
+    page.show();
+    QSignalSpy repeat(&page, &SummaryPage::repeatAsked);
+    QSignalSpy anew(&page, &SummaryPage::newRunAsked);
+    QTest::mouseClick(page.findChild<QPushButton*>(QStringLiteral("repeat")), Qt::LeftButton);
+    QTest::keyClick(page.findChild<QPushButton*>(QStringLiteral("newRunFromSummary")), Qt::Key_Space);
+    EXPECT_EQ(repeat.count(), 1);
+    EXPECT_EQ(anew.count(), 1);
+    EXPECT_TRUE(layoutFaults(page).isEmpty()) << layoutFaults(page).join('\n').toStdString();
+    EXPECT_TRUE(namelessControls(page).isEmpty()) << namelessControls(page).join('\n').toStdString();
+}
+
+}  // namespace fb::test

@@ -1,0 +1,57 @@
+// The real window with doors of a test's own, opened and settled.
+#pragma once
+
+#include <QTest>
+
+#include "app/shell/main_window.h"
+#include "app/shell/services.h"
+#include "tests/support/fakes.h"
+
+namespace fb::test {
+
+// 100 percent text, two requests, landmarks drawn, no side question.
+[[nodiscard]] inline Preferences plainPreferences()
+{
+    Preferences preferences;
+    preferences.textPercent = 100;
+    preferences.runLength = 2;
+    preferences.asksSide = false;
+    return preferences;
+}
+
+class OpenWindow {
+public:
+    explicit OpenWindow(const Preferences& preferences = plainPreferences(), QSize size = {1280, 800})
+        : services(stored(preferences), dialogs, seeds)
+    {
+        window().resize(size);
+        window().show();
+        isReady = QTest::qWaitForWindowActive(&window()) && QTest::qWaitFor([this] { return state().picture != nullptr; });
+    }
+
+    [[nodiscard]] MainWindow& window() { return services.window(); }
+    [[nodiscard]] PracticePresenter& practice() { return services.practice(); }
+    [[nodiscard]] const PracticeState& state() { return practice().state(); }
+
+    // By object name; a missing one is null and fails the test that asked.
+    template <class Widget = QWidget>
+    [[nodiscard]] Widget* find(const char* name)
+    {
+        return window().findChild<Widget*>(QLatin1String(name));
+    }
+
+    MemorySettings settings;
+    AnsweringDialogs dialogs;
+    CountingSeeds seeds;
+    Services services;
+    bool isReady = false;  // the first picture is there
+
+private:
+    Settings& stored(const Preferences& preferences)
+    {
+        settings.stored = preferences;
+        return settings;
+    }
+};
+
+}  // namespace fb::test
