@@ -8,6 +8,7 @@
 #include <QRadialGradient>
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace fb {
 
@@ -164,6 +165,23 @@ void paintGhost(QPainter& painter, const Run& run)
             fill(painter, shape, run.manner.ghost, run);
 }
 
+std::vector<QRectF> rowsOf(const std::vector<ReadyInk::Shape>& shapes)
+{
+    std::map<int, std::pair<double, double>> rows;
+    for (const ReadyInk::Shape& shape : shapes) {
+        if (shape.layer != Layer::Skin && shape.layer != Layer::Cloth) continue;
+        for (int i = 0; i < shape.path.elementCount(); ++i) {
+            const QPointF p = shape.path.elementAt(i);
+            const auto [row, isNew] = rows.try_emplace(static_cast<int>(std::floor(p.y() / ReadyInk::kRowCm)), p.x(), p.x());
+            row->second = {std::min(row->second.first, p.x()), std::max(row->second.second, p.x())};
+        }
+    }
+    std::vector<QRectF> made;
+    for (const auto& [row, ends] : rows)
+        made.emplace_back(ends.first, row * ReadyInk::kRowCm, ends.second - ends.first, ReadyInk::kRowCm);
+    return made;
+}
+
 }  // namespace ink_detail
 
 ReadyInk::ReadyInk(const Picture& picture) : m_gradients(picture.ink.gradients)
@@ -189,6 +207,7 @@ ReadyInk::ReadyInk(const Picture& picture) : m_gradients(picture.ink.gradients)
         }
         m_shapes.push_back(std::move(shape));
     }
+    m_silhouette = ink_detail::rowsOf(m_shapes);
 }
 
 bool paintInk(QPainter& painter, const ReadyInk& ink, const std::vector<QColor>& tones, const InkManner& manner,

@@ -47,10 +47,14 @@ public:
 
     [[nodiscard]] const std::vector<Shape>& shapes() const { return m_shapes; }
     [[nodiscard]] const std::vector<Gradient>& gradients() const { return m_gradients; }
+    // What skin and cloth cover, in rows of kRowCm from left to right: where labels should not stand.
+    [[nodiscard]] const std::vector<QRectF>& silhouette() const { return m_silhouette; }
+    static constexpr double kRowCm = 1.0;
 
 private:
     std::vector<Shape> m_shapes;
     std::vector<Gradient> m_gradients;
+    std::vector<QRectF> m_silhouette;
 };
 
 struct InkManner {

@@ -53,10 +53,9 @@ void PlateStage::setTextScale(double textScale)
     Q_EMIT changed();
 }
 
-void PlateStage::setFocus(bool focused, bool byKeyboard)
+void PlateStage::setFocus(bool focused)
 {
     m_face.focused = focused;
-    if (focused) m_byKeyboard = byKeyboard;
     Q_EMIT changed();
 }
 

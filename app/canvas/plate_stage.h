@@ -20,7 +20,7 @@ public:
 
     void setWidget(const QRectF& widget, double devicePixelRatio);
     void setTextScale(double textScale);
-    void setFocus(bool focused, bool byKeyboard);
+    void setFocus(bool focused);
     void setPicture(std::shared_ptr<const Picture> picture);
     void setScene(const Scene& scene);
     void setMark(std::optional<QPointF> cm);

@@ -126,11 +126,14 @@ QSize PlateView::minimumSizeHint() const
 
 bool PlateView::event(QEvent* event)
 {
-    if (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut) {
+    if (event->type() == QEvent::FocusIn) {
         const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
-        const bool keys = reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason || reason == Qt::ShortcutFocusReason;
-        d->stage.setFocus(event->type() == QEvent::FocusIn, keys);
+        if (reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason || reason == Qt::ShortcutFocusReason)
+            d->stage.setByKeyboard(true);
+        d->stage.setFocus(true);
     }
+    if (event->type() == QEvent::FocusOut) d->stage.setFocus(false);
+    if (event->type() == QEvent::Polish) d->stage.setTextScale(textScaleOf(font()));
     if (d->input.handle(event)) {
         event->accept();
         return true;

@@ -12,7 +12,7 @@ enum class Type {
     Body,        // text face: controls and running text
     Small,       // text face: asides and the caution
     PlateLabel,  // display face, italic: names on a plate
-    PlateWord    // display face, letters spaced: words in an area and lengths
+    PlateWord    // display face, letters spaced: words in an area
 };
 
 inline constexpr int kTypeCount = static_cast<int>(Type::PlateWord) + 1;

@@ -18,8 +18,9 @@ inline constexpr double kWidest = 0.34;     // share of the paper a label may ta
 
 class Placer {
 public:
-    Placer(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken)
-        : m_asks(asks), m_paper(paper.adjusted(kGap, kGap, -kGap, -kGap)), m_taken(taken), m_placed(asks.size())
+    Placer(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken, const QVector<QRectF>& figure)
+        : m_asks(asks), m_paper(paper.adjusted(kGap, kGap, -kGap, -kGap)), m_taken(taken), m_figure(figure),
+          m_placed(asks.size())
     {
     }
 
@@ -27,7 +28,7 @@ public:
     {
         for (const LabelKind kind : {LabelKind::Plaque, LabelKind::Listed, LabelKind::Word})
             for (qsizetype i = 0; i < m_asks.size(); ++i)
-                if (m_asks[i].kind == kind) placeOne(i);
+                if (m_asks[i].kind == kind && isSeen(i)) placeOne(i);
         placeColumns();
         return m_placed;
     }
@@ -58,6 +59,14 @@ private:
     {
         m_placed[i] = {box, leader, anchor, alignment};
         m_taken.push_back(box);
+    }
+
+    [[nodiscard]] bool isSeen(qsizetype i) const
+    {
+        const LabelAsk& ask = m_asks[i];
+        if (ask.kind == LabelKind::Listed) return true;
+        if (ask.kind == LabelKind::Name) return m_paper.contains(anchorOf(i));
+        return !ask.outline.boundingRect().intersected(m_paper).isEmpty();
     }
 
     void placeOne(qsizetype i)
@@ -123,28 +132,30 @@ private:
         return false;
     }
 
-    [[nodiscard]] static QPointF anchorOf(const LabelAsk& ask)
+    // A point itself; the middle of what is seen of anything larger.
+    [[nodiscard]] QPointF anchorOf(qsizetype i) const
     {
-        return ask.outline.size() == 1 ? ask.outline.first() : ask.outline.boundingRect().center();
+        const QPolygonF& outline = m_asks[i].outline;
+        return outline.size() == 1 ? outline.first() : outline.boundingRect().intersected(m_paper).center();
     }
 
     // What could not be placed by its shape joins the names in the two columns.
     void placeColumns()
     {
         for (qsizetype i = 0; i < m_asks.size(); ++i)
-            if (m_asks[i].kind == LabelKind::Name) m_columns.push_back(i);
+            if (m_asks[i].kind == LabelKind::Name && isSeen(i)) m_columns.push_back(i);
         if (m_columns.isEmpty()) return;
-        double low = anchorOf(m_asks[m_columns.first()]).x();
+        double low = anchorOf(m_columns.first()).x();
         double high = low;
         for (const LabelAsk& ask : m_asks) {
             if (ask.outline.isEmpty()) continue;
-            low = std::min(low, ask.outline.boundingRect().left());
-            high = std::max(high, ask.outline.boundingRect().right());
+            low = std::min(low, std::max(ask.outline.boundingRect().left(), m_paper.left()));
+            high = std::max(high, std::min(ask.outline.boundingRect().right(), m_paper.right()));
         }
         QVector<qsizetype> left;
         QVector<qsizetype> right;
         std::stable_sort(m_columns.begin(), m_columns.end(),
-                         [&](qsizetype a, qsizetype b) { return anchorOf(m_asks[a]).x() < anchorOf(m_asks[b]).x(); });
+                         [&](qsizetype a, qsizetype b) { return anchorOf(a).x() < anchorOf(b).x(); });
         for (qsizetype k = 0; k < m_columns.size(); ++k) (2 * k < m_columns.size() ? left : right).push_back(m_columns[k]);
         placeColumn(left, low - kColumnGap, true);
         placeColumn(right, high + kColumnGap, false);
@@ -153,13 +164,14 @@ private:
     void placeColumn(QVector<qsizetype>& column, double edge, bool left)
     {
         std::stable_sort(column.begin(), column.end(),
-                         [&](qsizetype a, qsizetype b) { return anchorOf(m_asks[a]).y() < anchorOf(m_asks[b]).y(); });
+                         [&](qsizetype a, qsizetype b) { return anchorOf(a).y() < anchorOf(b).y(); });
+        edge = clearEdge(column, edge, left);
         double total = 0.0;
         for (const qsizetype i : column) total += sizeOf(m_asks[i]).height() + kGap;
         double floor = m_paper.top();
         for (const qsizetype i : column) {
             const QSizeF size = sizeOf(m_asks[i]);
-            const QPointF anchor = anchorOf(m_asks[i]);
+            const QPointF anchor = anchorOf(i);
             QRectF box(QPointF(left ? edge - size.width() : edge, anchor.y() - size.height() / 2), size);
             box = held(box);
             box.moveTop(std::clamp(box.top(), floor, std::max(floor, m_paper.bottom() - total)));
@@ -168,6 +180,24 @@ private:
             floor = box.bottom() + kGap;
             total -= size.height() + kGap;
         }
+    }
+
+    // The nearest edge farther out at which the whole column stands beside the figure, not on it;
+    // the wished one where the paper has no such place.
+    [[nodiscard]] double clearEdge(const QVector<qsizetype>& column, double wish, bool left) const
+    {
+        const double step = left ? -6.0 : 6.0;
+        for (double edge = wish; m_paper.left() <= edge && edge <= m_paper.right(); edge += step) {
+            const bool clear = std::all_of(column.begin(), column.end(), [&](qsizetype i) {
+                const QSizeF size = sizeOf(m_asks[i]);
+                const QRectF box(QPointF(left ? edge - size.width() : edge, anchorOf(i).y() - size.height()),
+                                 QSizeF(size.width(), 2.0 * size.height()));
+                return box.left() >= m_paper.left() && box.right() <= m_paper.right() &&
+                       std::none_of(m_figure.begin(), m_figure.end(), [&](const QRectF& part) { return part.intersects(box); });
+            });
+            if (clear) return edge;
+        }
+        return wish;
     }
 
     // The nearest free place above or below, then toward the other side.
@@ -186,15 +216,17 @@ private:
     const QVector<LabelAsk>& m_asks;
     QRectF m_paper;
     QVector<QRectF> m_taken;
+    const QVector<QRectF>& m_figure;
     QVector<PlacedLabel> m_placed;
     QVector<qsizetype> m_columns;
 };
 
 }  // namespace placement_detail
 
-QVector<PlacedLabel> placeLabels(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken)
+QVector<PlacedLabel> placeLabels(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken,
+                                 const QVector<QRectF>& figure)
 {
-    return placement_detail::Placer(asks, paper, taken).run();
+    return placement_detail::Placer(asks, paper, taken, figure).run();
 }
 
 }  // namespace fb

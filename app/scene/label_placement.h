@@ -3,7 +3,7 @@
 // points by hairlines that do not cross; names without a place in a list at the top.
 //
 // Laws: no two boxes overlap; no box leaves the paper as long as the paper has room for it;
-// every label that was asked for is placed, in the order it was asked.
+// one answer for each label asked, in order; a shape that is off the paper gets an empty box.
 #pragma once
 
 #include <QFont>
@@ -29,14 +29,15 @@ struct LabelAsk {
 };
 
 struct PlacedLabel {
-    QRectF box;         // device, padding included
+    QRectF box;         // device, padding included; empty: not shown
     bool hasLeader = false;
     QPointF anchor;     // where the leader ends on the shape
     Qt::Alignment alignment = Qt::AlignCenter;
 };
 
-// `taken` are rectangles no label may cover (the mark, say).
+// `taken` are rectangles no label may cover (the mark, say). `figure` is what the columns stand
+// clear of where the paper has room beside it (the drawn body, row by row).
 [[nodiscard]] QVector<PlacedLabel> placeLabels(const QVector<LabelAsk>& asks, const QRectF& paper,
-                                               const QVector<QRectF>& taken = {});
+                                               const QVector<QRectF>& taken = {}, const QVector<QRectF>& figure = {});
 
 }  // namespace fb

@@ -23,9 +23,9 @@ public:
         if (outline.isEmpty()) return;
         const QColor colour = m_scheme.of(shape.role);
         switch (shape.role) {
-        case Role::Strike: return area(outline, colour, 45.0, 9.0, 0.07);
+        case Role::Strike: return area(outline, colour, 45.0, 10.0, 0.06);
         case Role::Region: return region(outline, colour);
-        case Role::Near: return edged(shape, outline, colour, {0.1, 3.2}, 2.4);
+        case Role::Near: return near(shape, outline, colour);
         case Role::Construction: return shape.figure == Figure::Point ? dot(outline.first(), colour, 2.4)
                                                                       : edged(shape, outline, colour, {9, 3, 1.2, 3}, 1.3);
         case Role::Arrow: return arrow(outline, colour);
@@ -38,7 +38,7 @@ public:
     void label(const SceneShape& shape, const LabelAsk& ask, const PlacedLabel& placed)
     {
         const QColor colour = shape.role == Role::Landmark ? m_scheme.ink : m_scheme.of(shape.role);
-        if (placed.hasLeader) leader(placed, colour);
+        if (placed.hasLeader) leader(placed, colour, ask.kind != LabelKind::Name);
         QRectF text = placed.box;
         if (ask.kind == LabelKind::Plaque) {
             m_painter.setPen(QPen(colour, 1.0));
@@ -64,10 +64,7 @@ private:
 
     void stroke(const QPainterPath& path, const QPen& line, double halo = 0.65)
     {
-        QPen under = line;
-        under.setStyle(Qt::SolidLine);
-        under.setWidthF(line.widthF() + 2.4);
-        under.setColor(veil(halo));
+        QPen under(veil(halo), line.widthF() + 2.0, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
         m_painter.strokePath(path, under);
         m_painter.strokePath(path, line);
     }
@@ -87,6 +84,7 @@ private:
         QPainterPath path;
         path.addPolygon(outline);
         path.closeSubpath();
+        m_painter.fillPath(path, veil(0.2));
         m_painter.fillPath(path, wash);
         QColor line = colour;
         line.setAlphaF(0.62F);
@@ -115,7 +113,15 @@ private:
         QPen line = pen(colour, width);
         line.setDashPattern(dashes);
         if (shape.role == Role::Construction) line.setCapStyle(Qt::FlatCap);
-        stroke(pathOf(shape, outline), line, 0.5);
+        stroke(pathOf(shape, outline), line, 0.38);
+    }
+
+    void near(const SceneShape& shape, const QPolygonF& outline, const QColor& colour)
+    {
+        QColor wash = colour;
+        wash.setAlphaF(0.10F);
+        if (shape.figure == Figure::Closed) m_painter.fillPath(pathOf(shape, outline), wash);
+        edged(shape, outline, colour, {0.1, 2.6}, 1.9);
     }
 
     void dot(QPointF at, const QColor& colour, double radius)
@@ -180,7 +186,7 @@ private:
         m_painter.fillPath(point, colour);
     }
 
-    void leader(const PlacedLabel& placed, QColor colour)
+    void leader(const PlacedLabel& placed, const QColor& colour, bool onArea)
     {
         const QRectF& box = placed.box;
         const bool fromRight = placed.anchor.x() > box.center().x();
@@ -189,11 +195,11 @@ private:
             from = {box.center().x(), placed.anchor.y() > box.center().y() ? box.bottom() - 1 : box.top() + 1};
         QLineF line(from, placed.anchor);
         if (line.length() < 8) return;
-        line.setLength(line.length() - 5.0 * m_weight);
-        colour.setAlphaF(0.85F);
+        if (!onArea) line.setLength(line.length() - 5.0 * m_weight);
         QPainterPath path(line.p1());
         path.lineTo(line.p2());
-        stroke(path, pen(colour, 0.8), 0.55);
+        stroke(path, pen(colour, 0.8), 0.6);
+        if (onArea) dot(placed.anchor, colour, 1.6);
     }
 
     // Letters with a rim of paper, so that they can be read on any ink beneath.
@@ -238,8 +244,10 @@ Asked asked(const Scene& scene, const QTransform& cmToDevice, double textScale)
     for (qsizetype i = 0; i < scene.size(); ++i) {
         const SceneShape& shape = scene[i];
         if (shape.label.isEmpty()) continue;
-        const bool word = shape.role == Role::Arrow || shape.role == Role::Strike;
-        const QFont font = fontOf(word ? Type::PlateWord : Type::PlateLabel, textScale);
+        const Type type = shape.role == Role::Arrow    ? Type::Body  // its figures stand in one line
+                          : shape.role == Role::Strike ? Type::PlateWord
+                                                       : Type::PlateLabel;
+        const QFont font = fontOf(type, textScale);
         QPolygonF outline = onDevice(shape, cmToDevice);
         if (kindOf(shape) == LabelKind::Name && outline.size() > 1)
             outline = QPolygonF{(outline[outline.size() / 2 - 1] + outline[outline.size() / 2]) / 2.0};
@@ -252,13 +260,13 @@ Asked asked(const Scene& scene, const QTransform& cmToDevice, double textScale)
 }  // namespace scene_detail
 
 QVector<PlacedLabel> sceneLabels(const Scene& scene, const QTransform& cmToDevice, double textScale,
-                                 const QRectF& paper, const QVector<QRectF>& taken)
+                                 const QRectF& paper, const QVector<QRectF>& taken, const QVector<QRectF>& figure)
 {
-    return placeLabels(scene_detail::asked(scene, cmToDevice, textScale).asks, paper, taken);
+    return placeLabels(scene_detail::asked(scene, cmToDevice, textScale).asks, paper, taken, figure);
 }
 
 void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, const QTransform& cmToDevice,
-                double textScale, const QRectF& paper, const QVector<QRectF>& taken)
+                double textScale, const QRectF& paper, const QVector<QRectF>& taken, const QVector<QRectF>& figure)
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -269,9 +277,9 @@ void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, con
             if (shape.role == role) hand.shape(shape, scene_detail::onDevice(shape, cmToDevice));
     const scene_detail::Asked asked = scene_detail::asked(scene, cmToDevice, textScale);
     const QRectF sheet = paper.isEmpty() ? QRectF(painter.window()) : paper;
-    const QVector<PlacedLabel> placed = placeLabels(asked.asks, sheet, taken);
+    const QVector<PlacedLabel> placed = placeLabels(asked.asks, sheet, taken, figure);
     for (qsizetype i = 0; i < placed.size(); ++i)
-        hand.label(scene[asked.shapes[i]], asked.asks[i], placed[i]);
+        if (!placed[i].box.isEmpty()) hand.label(scene[asked.shapes[i]], asked.asks[i], placed[i]);
     painter.restore();
 }
 

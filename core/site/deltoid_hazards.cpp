@@ -35,8 +35,9 @@ void addBand(std::vector<Hazard>& hazards, const Arm& arm, HazardCode code, Haza
 {
     const double visibleBottom = std::max(bottom, arm.bottom);
     const double visibleTop = std::min(top, arm.top);
-    auto plane = Polygon::make(bandOf(arm, left, right, visibleBottom, visibleTop));
-    if (plane && visibleBottom < visibleTop)
+    if (visibleBottom >= visibleTop)
+        return;
+    if (auto plane = Polygon::make(bandOf(arm, left, right, visibleBottom, visibleTop)))
         hazards.push_back({code, kind, Polygon::rectangle(left, right, bottom, top), *std::move(plane)});
 }
 
@@ -71,7 +72,8 @@ std::vector<Hazard> deltoidHazards(const Policy& policy, const Arm& arm)
     addBand(hazards, arm, HazardCode::JointAndBursa, HazardKind::Strike, -kFar, kFar,
             -policy.value(JointShare) * length, kFar);
     addBand(hazards, arm, HazardCode::BelowArmpit, HazardKind::Strike, -kFar, kFar, -kFar, -arm.axillaDepth);
-    addBand(hazards, arm, HazardCode::RadialNerveBehind, HazardKind::Strike, -kFar, behind, -kFar,
+    // Below armpit level everything is struck already; what is left of the back lies above it.
+    addBand(hazards, arm, HazardCode::RadialNerveBehind, HazardKind::Strike, -kFar, behind, -arm.axillaDepth,
             -policy.value(RadialBack) * scale);
     addBand(hazards, arm, HazardCode::BursaEdge, HazardKind::Near, -kFar, kFar, -policy.value(BursaEdge) * scale,
             0.0);

@@ -3,7 +3,7 @@ from engrave import Line, between, contour, echo, glow, hatch, pen, ramp
 from quarter_frame import ARM_BACK, ARM_FRONT
 from quarter_tools import hump, shade
 
-BORDER_BACK = [(170, 302), (180, 325), (194, 346), (207, 363), (216, 376)]
+BORDER_BACK = [(175, 312), (183, 329), (195, 347), (207, 363), (216, 376)]
 
 
 def arm(p):
@@ -34,8 +34,8 @@ def deltoid(p):
     back = Line(BORDER_BACK)
     fade = lambda s: ramp(s, (0, .7), (.25, 1), (1, 0))
     shade(p, back.shifted(-16), back, "skin-mid", .13, 4, fade)
-    shade(p, back.shifted(8), back, "skin-mid", .11, 3, fade)
-    p.ink(pen(back.part(0, .36), [.9, .7, .3, .05]), "skin-line", .7)
+    shade(p, back.shifted(7), back, "skin-mid", .11, 3, lambda s: ramp(s, (0, 0), (.3, 1), (1, 0)))
+    p.ink(pen(back.part(0, .34), [.1, .7, .4, .05]), "skin-line", .6)
     p.ink(hatch(back.shifted(-15), back, 5, lambda s: ramp(s, (0, .9), (.5, .4)), lambda s: ramp(s, (0, .45), (.5, .1)), bow=.14, t0=.04, t1=.5), "skin-hatch", .9)
     rear = Line(ARM_BACK[5:12])
     shade(p, rear.shifted(-9), rear, "skin-mid", .15, 3)
@@ -52,9 +52,8 @@ def upper(p):
     p.ink(hatch(core, edge, 5.2, lambda s: ramp(s, (0, .5), (.15, .8), (.8, .9), (1, .6)), .64, bow=lambda s: .02 + .18 * s,
                 half=lambda s: ramp(s, (.1, 0), (.25, .5), (.75, .5), (.9, 0))), "skin-hatch")
     p.areas_of(glow([(230, 372), (228, 400), (229, 428), (233, 456), (238, 478)], 12, 17, 6, .3), "skin-light", .12)
-    p.areas_of(glow([(209, 384), (203, 408), (202, 434), (206, 460), (214, 486)], 9, 10, 5, .35), "skin-mid", .11)
-    p.ink(echo(Line([(208, 396), (204, 416), (203.5, 438), (207, 462), (212, 480)])
-               , 2, -2.8, .45, .85, .1), "skin-hatch", .75)
+    p.areas_of(glow([(209, 384), (203, 408), (202, 434), (206, 460), (214, 486)], 14, 13, 6, .25), "skin-mid", .085)
+    p.ink(pen([(210, 388), (205, 410), (204, 434), (207.5, 458), (215, 482)], [.05, .3, .45, .4, .05]), "skin-hatch", .7)
     p.areas_of(glow([(188, 362), (185, 390), (186, 420), (190, 452)], 6, 8, 4, .3), "skin-light", .14)
     rear = Line(ARM_BACK[12:20])
     shade(p, rear.shifted(-7), rear, "skin-mid", .14, 3)
@@ -86,11 +85,10 @@ def surface(p):
     p.areas_of(glow([(221, 187), (227, 184.5), (234, 186)], 3.5, 4, 3, .5), "skin-light", .2)
     p.ink(pen([(219.5, 190), (224.5, 192.5), (231, 193), (238, 193)], [.1, .5, .4, .05]), "skin-line", .6)
     p.on("surface", "arm", "deltoid-end", "End of the deltoid")
-    p.ink(pen([(232, 361), (226, 368), (220, 374), (216, 377)], [.05, .6, .6, .05]), "skin-line", .65)
-    p.ink(pen([(210, 368), (213.5, 373), (216, 377)], [.05, .5, .05]), "skin-line", .6)
+    p.ink(pen([(231, 362), (225.5, 368.5), (220, 373.5), (215.5, 375.5)], [.05, .5, .5, .05]), "skin-line", .6)
 
 
 def draw(p):
-    p.radial("wash.arm", "arm", (500, 330), 282,
+    p.radial("wash.arm", "arm", (500, 372), 292,
              [(0, "skin-shade", 0.85), (0.74, "skin-shade", 0.7), (0.84, "skin-mid", 0.6), (0.93, "skin-mid", 0.25), (1, "skin-mid", 0)])
     arm(p)

@@ -1,8 +1,9 @@
 """Three-quarter plate: the gown slipped under the arm and still on the far shoulder; the blanket."""
 import math
 
-from engrave import Line, between, contour, echo, hatch, pen, ramp
-from quarter_tools import hump, shade
+from engrave import Line, between, contour, echo, pen, ramp
+from quarter_frame import FORE_BACK
+from quarter_tools import shade
 
 HEM = [(204, 353), (228, 361), (262, 366), (300, 366), (338, 360), (374, 347), (405, 327), (429, 301), (445, 268), (454, 234), (459, 204), (462, 174)]
 ROLL = [(206, 367), (230, 375), (263, 380), (301, 380), (341, 374), (380, 360), (413, 338), (439, 309), (456, 273), (466, 236), (472, 206), (476, 177)]
@@ -24,20 +25,24 @@ def gown(p):
     arm = Line([(273, 366), (278, 392), (281, 418), (279, 442), (274, 466), (266, 488)])
     cast = Line([(296, 368), (306, 394), (311, 420), (308, 446), (300, 470), (288, 492)])
     shade(p, cast, arm, "cloth-shade", .22, 4, lambda s: ramp(s, (0, 1), (.8, 1), (1, .6)))
-    p.ink(echo(arm.part(.02, .98)[::-1], 4, 3.8, .6, .85, .03), "cloth-line", .6)
-    rest = Line([(268, 488), (300, 490), (334, 500), (370, 513), (410, 528)])
-    high = Line([(284, 470), (308, 474), (340, 486), (374, 502), (412, 522)])
+    p.ink(echo(arm.part(.02, .98)[::-1], 4, 4.2, .6, .85, .03), "cloth-line", .6)
+    rest = Line([(268, 493), (284, 491.5), (308, 497), (338, 508), (372, 521), (408, 533)])
+    high = Line([(282, 466), (298, 470), (318, 477), (348, 490), (380, 507), (412, 526)])
     shade(p, high, rest, "cloth-shade", .2, 4, lambda s: ramp(s, (0, 1), (1, .3)))
-    # the cloth hangs from the far shoulder and gathers under the near arm
+    under = Line(FORE_BACK[3:-1])
+    shade(p, under.shifted(lambda t: 4 + 15 * t), under, "cloth-shade", .13, 4, lambda s: ramp(s, (0, 0), (.4, .8), (1, 1)))
+    # swags hang from the far shoulder toward the near side, folds fall from the gathers under the arm
     drop = lambda s: math.sin(math.pi * s ** .6)
-    for fold, w, n, ink in (([(312, 381), (318, 412), (320, 446), (316, 482)], 9, 2, .9), ([(344, 376), (354, 412), (358, 450), (356, 492)], 10, 2, .9),
-                            ([(378, 364), (392, 402), (398, 446), (397, 500)], 11, 2, 1.0), ([(410, 344), (427, 386), (435, 434), (436, 500)], 12, 2, 1.0),
-                            ([(436, 318), (458, 360), (469, 410), (472, 470)], 12, 2, .9), ([(456, 282), (478, 316), (490, 356), (494, 404)], 10, 1, .8),
-                            ([(468, 240), (488, 258), (502, 286), (507, 324)], 9, 1, .8), ([(474, 208), (494, 216), (508, 232), (514, 258)], 7, 1, .7)):
+    for fold, w, n, ink in (([(464, 262), (450, 312), (420, 354), (376, 384), (336, 394)], -10, 2, .9),
+                            ([(474, 282), (462, 346), (434, 400), (394, 434), (352, 446)], -12, 2, 1.0),
+                            ([(486, 300), (480, 376), (462, 444), (430, 492)], -12, 2, .9),
+                            ([(472, 230), (490, 262), (500, 306), (502, 352)], 9, 2, .8), ([(475, 200), (496, 216), (510, 242), (514, 276)], 8, 1, .7),
+                            ([(304, 382), (308, 402), (307, 424)], 7, 1, .8), ([(322, 382), (331, 418), (332, 462), (326, 490)], 9, 2, .9),
+                            ([(356, 410), (364, 446), (364, 486), (360, 506)], 8, 1, .7)):
         ln = Line(fold)
         shade(p, ln.shifted(w), ln, "cloth-shade", .2, 2, drop)
         p.ink(pen(ln, [.05, ink, ink * .8, .4, .05]), "cloth-line", .75)
-        p.ink(echo(ln, n, w / 3.2, .45, .8, .05, .05, .7), "cloth-line", .65)
+        p.ink(echo(fold[::-1] if w < 0 else fold, n, abs(w) / 3.2, .45, .8, .05, .3 if w < 0 else .05, .95 if w < 0 else .7), "cloth-line", .65)
     p.ink(contour(HEM, .5, 1.2, side=-1), "cloth-line")
     p.ink(pen(roll, [.2, .7, .9, .7, .6, .9, 1.2, 1.0, .3]), "cloth-line")
     p.ink(pen([(462, 174), (470, 173.5), (480, 176.5), (495, 183), (509.5, 194), (520, 211), (526, 234), (528, 262), (525, 300), (521, 340)],

@@ -12,9 +12,9 @@ def draw(p):
     ff, fb = Line(Line(FORE_FRONT[2:]).part(0, .88)), Line(Line(FORE_BACK[3:]).part(0, .88))
     p.areas_of(glow(between(ff, fb, .26).part(.02, 1), 18, 15, 6, .6), "skin-light", .13)
     low = lambda s: ramp(s, (0, .05), (.16, .75), (.32, 1), (1, .95))
-    shade(p, between(ff, fb, .48), fb, "skin-mid", .18, 4, low)
+    shade(p, between(ff, fb, .48), fb, "skin-mid", .125, 6, low)
     shade(p, between(ff, fb, .74), fb, "skin-shade", .16, 4, low)
-    p.ink(hatch(ff, fb, 6, lambda s: ramp(s, (0, .12), (.15, .28), (.4, .42), (1, .40)), .62, bow=.10, t0=.03, t1=.96,
+    p.ink(hatch(ff, fb, 6.4, lambda s: ramp(s, (0, .12), (.15, .28), (.4, .42), (1, .40)), .62, bow=.10, t0=.03, t1=.96,
                 half=lambda s: ramp(s, (.14, 0), (.3, .5), (.6, .5), (.8, 0))), "skin-hatch")
     elbow(p)
     back = Line(FORE_BACK)
@@ -38,7 +38,7 @@ def elbow(p):
     p.ink(pen(crease, [1.4, 1.5, .9, .05]), "skin-line")
     p.ink(pen([(276, 496), (267, 504), (254, 508)], [.05, .7, .05]), "skin-line", .7, cue="full")
     # outer knob of the elbow, the dimple behind it
-    p.areas_of(glow([(196, 510), (203, 512), (211, 509)], 5, 8, 4, .4), "skin-light", .13)
+    p.areas_of(glow([(194, 505), (204, 508), (216, 505)], 8, 12, 4, .25), "skin-light", .09)
     shade(p, [(195, 524), (203, 528), (212, 522)], [(194, 516), (202, 520.5), (211, 516)], "skin-mid", .14, 3, hump(1.2))
     dimple = Line([(188, 494), (191, 509), (195, 523), (200, 534)])
     shade(p, dimple.shifted(6), dimple, "skin-mid", .14, 3, hump(1.2))

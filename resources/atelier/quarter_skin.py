@@ -23,16 +23,16 @@ def trunk(p):
     p.ink(contour(back.part(.2, .98), .3, 1.0, side=-1, press=lambda t: ramp(t, (0, .3), (.2, 1), (.8, 1), (1, .4))), "skin-line")
     p.ink(contour(front.part(.26, .62), .4, 1.5, side=-1), "skin-line")
     p.ink(pen(front.part(.04, .30), [.3, 1.7, 1.9, 1.5, .3]), "skin-line")
-    p.ink(pen(Line(JAW).part(.1, .985), [.05, .25, .4, .6, .9, 1.2, 1.4, 1.2, .6, .05]), "skin-line", .9)
+    p.ink(pen(Line(JAW).part(.1, .96), [.05, .25, .4, .6, .85, 1.1, 1.2, .9, .4, .05]), "skin-line", .9)
 
 
 def hollow(p):
     """Side of the chest between arm and front fold: in the arm's shadow, under the overhang."""
     arm = Line([(279, 296), (277, 321), (274, 341), (273, 364)])
-    off = Line([(300, 296), (312, 324), (320, 344), (318, 368)])
-    shade(p, off, arm, "skin-shade", .16, 4, lambda s: 1)
+    off = Line([(296, 300), (314, 324), (330, 346), (334, 368)])
+    shade(p, off, arm, "skin-shade", .1, 6, lambda s: ramp(s, (0, .5), (.4, .8), (1, 1)))
     fold = Line(FOLD)
-    shade(p, fold.shifted(lambda t: 18 - 8 * t), fold, "skin-mid", .2, 4, lambda s: ramp(s, (0, 1), (.6, .8), (1, 0)))
+    shade(p, fold.shifted(lambda t: 16 - 8 * t), fold, "skin-mid", .16, 4, lambda s: ramp(s, (0, 1), (.6, .8), (1, 0)))
     p.ink(hatch(Line([(296, 306), (306, 324), (311, 342), (308, 364)]), arm, 4.3, lambda s: ramp(s, (0, .8), (.4, 1), (1, 1)), .55, bow=-.05, t0=.12, t1=.98, skew=-.03), "skin-hatch")
     p.ink(hatch(fold.shifted(15), fold, 6.4, lambda s: ramp(s, (0, .5), (.25, .95), (1, .4)), .5, bow=.1, t0=.3, t1=.88), "skin-hatch")
     # the breast muscle above its border is in the light again
@@ -42,31 +42,30 @@ def hollow(p):
 
 def chest(p):
     mid = Line(MIDLINE)
-    away = Line([(447, 190), (451, 226), (450, 258), (442, 290), (426, 320), (408, 342)])
-    turn = lambda s: ramp(s, (0, 0), (.3, .9), (1, 1))
+    away = Line([(452, 206), (453, 230), (451, 258), (442, 290), (426, 320), (408, 342)])
+    turn = lambda s: ramp(s, (0, 0), (.12, .1), (.45, 1), (1, 1))
     shade(p, between(mid, away, .15), away, "skin-mid", .18, 4, turn)
     shade(p, between(mid, away, .5), away, "skin-shade", .14, 3, turn)
-    p.ink(hatch(between(mid, away, .3), away, 5.4, lambda s: ramp(s, (0, .2), (.3, .75), (1, .8)),
-                lambda s: ramp(s, (0, .2), (.25, .55), (1, .6)), bow=.12, t0=.1, t1=.86), "skin-hatch")
+    p.ink(hatch(between(mid, away, .3), away, 5.4, lambda s: ramp(s, (.1, .15), (.45, .75), (1, .8)),
+                lambda s: ramp(s, (.1, .15), (.4, .55), (1, .6)), bow=.12, t0=.12, t1=.86), "skin-hatch")
     # furrow of the breastbone between two low swells
-    p.areas_of(glow([(381, 222), (391, 244), (402, 272), (410, 300), (416, 330)], 14, 12, 5, .4), "skin-mid", .13)
-    p.ink(echo(Line([(383, 228), (392, 249), (402, 275), (410, 304)]), 3, 3, .5, .85, .1), "skin-hatch", .8)
+    p.areas_of(glow([(381, 222), (391, 244), (402, 272), (410, 300), (416, 330)], 17, 15, 6, .25), "skin-mid", .08)
     p.areas_of(glow([(300, 240), (322, 246), (346, 260), (366, 282)], 24, 20, 6, .3), "skin-light", .11)
     # where the muscle turns down to its lower border
-    low = Line([(300, 312), (320, 329), (342, 341), (364, 347)])
-    shade(p, low.shifted(-18), low, "skin-mid", .12, 3, hump(.9))
+    p.areas_of(glow([(292, 298), (308, 317), (328, 334), (350, 344)], 9, 16, 4, .3), "skin-mid", .09)
+    p.ink(pen([(287, 312), (297, 322), (311, 331)], [.5, 1.0, .05]), "skin-line", .75, cue="full")
     # under the collar bone, and the groove against the deltoid
     p.areas_of(glow([(284, 209), (306, 212), (330, 214), (352, 219)], 9, 5, 4, .4), "skin-mid", .1)
     p.areas_of(glow([(278, 208), (286, 224), (290, 246), (289, 272), (285, 292)], 9, 13, 5, .4), "skin-mid", .13)
     p.areas_of(glow([(282, 250), (284, 270), (284, 286), (282, 300)], 5, 10, 4, .4), "skin-shade", .12)
     groove = Line([(287, 232), (287, 256), (285.5, 278), (282, 300)])
     p.ink(hatch(Line([(293, 232), (298, 258), (299, 280), (296, 304)]), groove, 4.4, lambda s: ramp(s, (0, .3), (.5, .8), (1, 1)),
-                lambda s: ramp(s, (0, .25), (.5, .5), (1, .55)), bow=-.05, t0=.1, t1=.9, skew=-.04), "skin-hatch")
+                lambda s: ramp(s, (0, .15), (.6, .45), (1, .55)), bow=-.05, t0=.25, t1=.95, skew=-.04), "skin-hatch")
 
 
 def neck(p):
-    jaw = Line(Line(JAW).part(.08, .78))
-    under = Line([(298, 60), (301, 78), (311, 97), (328, 112), (350, 123), (374, 131), (396, 135), (404, 131)])
+    jaw = Line(Line(JAW).part(.08, .73))
+    under = Line([(298, 60), (301, 78), (311, 97), (328, 112), (350, 123), (372, 131), (390, 134), (402.5, 130)])
     fall = lambda s: ramp(s, (0, 0), (.4, .6), (.8, 1), (1, 1))
     shade(p, under, jaw, "skin-mid", .2, 3, fall)
     shade(p, between(under, jaw, .5), jaw, "skin-shade", .12, 3, fall)
@@ -94,12 +93,15 @@ def neck(p):
     shade(p, trap.shifted(-12), trap, "skin-mid", .11, 4, hump(1.1))
     p.areas_of(glow([(285, 122), (276, 140), (258, 155), (238, 166), (216, 176)], 7, 6, 4, .4), "skin-light", .12)
     p.ink(pen(trap.part(.2, .85), [.05, .4, .5, .35, .05]), "skin-line", .6)
+    # ear lobe
+    p.ink([pen([(295.5, 24), (294.5, 36), (297, 47), (302.5, 51.5), (306, 46)], [.05, .5, .8, .6, .05]), pen([(301, 32), (300, 40), (302, 46)], [.05, .35, .05])],
+          "skin-line", .55)
     p.ink([pen([(352, 140), (366, 145), (382, 145)], [.05, .5, .05]), pen([(358, 156), (370, 160), (384, 160)], [.05, .5, .05])],
           "skin-line", .6, cue="older")
 
 
 def draw(p):
-    p.linear("wash.trunk", "trunk", (338, 132), (378, 34), [(0, "skin-base"), (0.22, "skin-base"), (1, "skin-base", 0)])
+    p.linear("wash.trunk", "trunk", (345, 128), (388, 40), [(0, "skin-base"), (0.34, "skin-base"), (1, "skin-base", 0)])
     quarter_cloth.washes(p)
     trunk(p)
     quarter_cloth.gown(p)

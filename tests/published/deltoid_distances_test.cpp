@@ -1,6 +1,7 @@
 // Where textbooks and anatomists put things on an arm of 30.4 cm (the mean arm of Cetik 2006,
 // 24 arms), in centimetres below the acromion.
 #include <algorithm>
+#include <stdexcept>
 
 #include "core/grade/grade.h"
 #include "core/plate/ring.h"
@@ -48,6 +49,8 @@ Target target304(Convention convention = Convention::DeltoidStrip)
 Bounds bandOf(const Target& target, HazardCode code)
 {
     const auto it = std::ranges::find(target.hazards, code, &Hazard::code);
+    if (it == target.hazards.end())
+        throw std::out_of_range(std::string(wordOf(code)));
     return it->skin.bounds();
 }
 
@@ -184,12 +187,15 @@ TEST(DeltoidDistances, RadialNerveIsWarnedOfFromTheLeastDistanceEverFound)
 {
     using namespace deltoid_distances_detail;
     const char* source = "surgical anatomy of the radial nerve around the humerus: mean 12.4, least 9.7 cm, 24 arms";
-    const Target target = target304();
-    const auto it = std::ranges::find(target.hazards, HazardCode::RadialNerveBehind, &Hazard::code);
-    EXPECT_FALSE(it->skin.contains({-2.0, -9.6})) << source;
-    EXPECT_TRUE(it->skin.contains({-2.0, -9.7})) << source;
-    EXPECT_TRUE(it->skin.contains({-2.0, -12.4})) << source;
+    // An arm of 30.4 cm whose armpit lies deep, so that the back of the arm shows above it.
+    const Patient deep = bodyOf(Sex::Female, withArm(kArm).stature().value(), 42.0);
+    const Target target = targetAt(deep, Convention::DeltoidStrip);
+    ASSERT_GT(target.axillaDepth.value(), 10.0);
+    EXPECT_EQ(gradeAt(target, -2.0, 9.6).hazard, std::nullopt) << source;
+    EXPECT_EQ(gradeAt(target, -2.0, 9.7).hazard, HazardCode::RadialNerveBehind) << source;
+    EXPECT_EQ(gradeAt(target, -2.0, 9.7).verdict, Verdict::Unsafe) << source;
     EXPECT_EQ(gradeAt(target, -2.5, 12.4).verdict, Verdict::Unsafe) << source;
+    EXPECT_EQ(gradeAt(target, -2.5, 12.4).reason.tissue, Tissue::RadialNerve) << source;
 }
 
 TEST(DeltoidDistances, BonesAndMuscleOfThePlateAreAsLongAsMeasured)

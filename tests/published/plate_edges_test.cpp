@@ -41,7 +41,7 @@ std::vector<Patient> plateBodies()
     return bodies;
 }
 
-struct EdgeRow {
+struct PlateRow {
     const char* limb;
     const char* level;
     Measure measure;
@@ -56,7 +56,7 @@ constexpr double kRound = 1.0 / std::numbers::pi;  // a girth seen as a diameter
 TEST(PlateEdges, SkinIsWithinOneResidualSpreadOfTheRegressions)
 {
     using namespace plate_edges_detail;
-    constexpr EdgeRow kRows[]{
+    constexpr PlateRow kRows[]{
         {"arm", "mid-arm", Measure::MidArmGirth, kRound, kNhanesArm},
         {"arm", "radiale", Measure::ForearmGirthFlexed, kRound, kAnsur},
         {"forearm", "forearm", Measure::ForearmGirthFlexed, kRound, kAnsur},
@@ -64,7 +64,7 @@ TEST(PlateEdges, SkinIsWithinOneResidualSpreadOfTheRegressions)
         {"trunk", "waist", Measure::WaistDepth, 1.0, kAnsur},
     };
     for (const Patient& body : plateBodies()) {
-        for (const EdgeRow& row : kRows) {
+        for (const PlateRow& row : kRows) {
             SCOPED_TRACE(std::string(row.limb) + " at " + row.level + ", index " + std::to_string(body.bodyMassIndex()));
             expectOutside({"skin, back to front", levelOf(body, row.limb, row.level).skin,
                            row.share * meanOf(row.measure, body),

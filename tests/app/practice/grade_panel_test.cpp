@@ -7,7 +7,7 @@
 #include <set>
 
 #include "app/words/grade_words.h"
-#include "tests/support/sample_attempts.h"
+#include "tests/support/sample_run.h"
 
 namespace fb::test {
 

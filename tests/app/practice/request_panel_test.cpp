@@ -5,7 +5,7 @@
 #include <QLabel>
 
 #include "app/words/site_words.h"
-#include "tests/support/sample_attempts.h"
+#include "tests/support/sample_run.h"
 
 namespace fb::test {
 

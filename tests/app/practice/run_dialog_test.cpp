@@ -11,7 +11,7 @@
 #include <QTest>
 
 #include "tests/support/layout_audit.h"
-#include "tests/support/sample_attempts.h"
+#include "tests/support/sample_run.h"
 
 namespace fb::test {
 

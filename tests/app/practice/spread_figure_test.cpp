@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "tests/support/sample_attempts.h"
+#include "tests/support/sample_run.h"
 
 namespace fb::test {
 

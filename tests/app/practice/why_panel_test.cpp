@@ -8,7 +8,7 @@
 #include <QTest>
 
 #include "app/words/site_words.h"
-#include "tests/support/sample_attempts.h"
+#include "tests/support/sample_run.h"
 
 namespace fb::test {
 

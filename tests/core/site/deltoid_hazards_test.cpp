@@ -49,6 +49,13 @@ TEST(DeltoidHazardsTest, TheRadialNerveLiesLowOnTheBack)
     EXPECT_FALSE(lies(hazards, HazardCode::RadialNerveBehind, {2, -9.8}));
 }
 
+TEST(DeltoidHazardsTest, TheBackOfTheArmIsNoStrikeOfItsOwnBelowArmpitLevel)
+{
+    const auto hazards = deltoidHazards(defaultPolicy(), armByHand(30.4, 9.0));
+    EXPECT_FALSE(lies(hazards, HazardCode::RadialNerveBehind, {-2, -9.8}));
+    EXPECT_TRUE(lies(hazards, HazardCode::BelowArmpit, {-2, -9.8}));
+}
+
 TEST(DeltoidHazardsTest, WhatIsPaintedStaysOnTheArm)
 {
     for (const Hazard& hazard : deltoidHazards(defaultPolicy(), armByHand(30.4, 10.0))) {
