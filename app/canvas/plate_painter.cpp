@@ -78,15 +78,17 @@ QPointF loupeMiddle(const PlateFace& face, double radius)
             std::clamp(middle.y(), sheet.top(), std::max(sheet.top(), sheet.bottom()))};
 }
 
-// The drawn body and the plate's side edges, for labels to stand beside.
-QVector<QRectF> figureOf(const PlateFace& face)
+// Labels stand beside the drawn body where they can, and do not cross the plate's side edges.
+LabelShyness shynessOf(const PlateFace& face)
 {
-    QVector<QRectF> figure;
-    if (!face.drawn) return figure;
-    const QRectF plate = face.frame.cmToWidget().mapRect(face.frame.picture());
-    for (const double edge : {plate.left(), plate.right()}) figure.push_back({edge - 4, plate.top(), 8, plate.height()});
-    for (const QRectF& row : face.drawn->ready->silhouette()) figure.push_back(face.frame.cmToWidget().mapRect(row));
-    return figure;
+    const QTransform toWidget = face.frame.cmToWidget();
+    const QRectF plate = toWidget.mapRect(face.frame.picture());
+    LabelShyness shyness;
+    for (const double edge : {plate.left(), plate.right()})
+        shyness.edges.push_back({edge - 5, plate.top(), 10, plate.height()});
+    if (face.drawn)
+        for (const QRectF& row : face.drawn->ready->silhouette()) shyness.body.push_back(toWidget.mapRect(row));
+    return shyness;
 }
 
 Scene withoutLabels(Scene scene)
@@ -233,7 +235,7 @@ void paintFace(QPainter& painter, const PlateFace& face)
         QVector<QRectF> taken;
         if (face.mark) taken.push_back(markBox(face.frame.toWidget(*face.mark), face.textScale));
         paintScene(painter, face.scene, face.scheme, face.frame.cmToWidget(), face.textScale, sheet.adjusted(8, 8, -8, -8),
-                   taken, face_detail::figureOf(face));
+                   taken, face_detail::shynessOf(face));
         if (face.mark) paintMark(painter, face.frame.toWidget(*face.mark), face.scheme, face.textScale);
         if (face.crosshair)
             paintCrosshair(painter, face.frame.toWidget(*face.crosshair), sheet, face.scheme, face.textScale);

@@ -12,7 +12,7 @@ namespace fb {
 
 namespace picker_detail {
 
-inline constexpr double kAspect = 200.0 / 324.0;  // of the drawing
+inline constexpr double kAspect = 182.0 / 318.0;  // of the drawing
 inline constexpr int kGap = 28;
 inline constexpr int kPad = 14;
 

@@ -60,22 +60,34 @@ private:
     void plate(QPainter& painter, double pixelScale) const
     {
         static const std::atomic_bool kNeverCancelled{false};
-        const QTransform toSheet = cmToSheet();
+        const ReadyInk ink(*m_sheet.picture);
+        const InkManner manner{cmToSheet(), m_sheet.layers,
+                               pixelScale > 0.0 ? kLeastHatchPixels / pixelScale : 0.0, m_scheme.line};
         painter.save();
         painter.setClipRect(m_plate);
-        const double leastHatch = pixelScale > 0.0 ? kLeastHatchPixels / pixelScale : 0.0;
-        (void)paintInk(painter, *m_sheet.picture,
-                       toneColours(*m_sheet.picture->plate, m_scheme, m_sheet.picture->skinTone), toSheet,
-                       m_sheet.layers, leastHatch, kNeverCancelled);
-        QVector<QRectF> taken;
-        if (m_sheet.mark) {
-            const QPointF at = toSheet.map(*m_sheet.mark);
-            taken += QRectF(at - QPointF(kMark, kMark), at + QPointF(kMark, kMark));
-        }
-        paintScene(painter, m_sheet.scene, m_scheme, toSheet, 1.0, m_plate, taken);
-        if (m_sheet.mark)
-            mark(painter, toSheet.map(*m_sheet.mark));
+        (void)paintInk(painter, ink,
+                       toneColours(*m_sheet.picture->plate, m_scheme, m_sheet.picture->skinTone), manner,
+                       kNeverCancelled);
+        scene(painter, ink);
         painter.restore();
+    }
+
+    // Labels stand beside the body where the paper has room, and never on the mark.
+    void scene(QPainter& painter, const ReadyInk& ink) const
+    {
+        const QTransform toSheet = cmToSheet();
+        LabelShyness shyness;
+        for (const QRectF& row : ink.silhouette())
+            shyness.body += toSheet.mapRect(row);
+        if (!m_sheet.mark) {
+            paintScene(painter, m_sheet.scene, m_scheme, toSheet, 1.0, m_plate, {}, shyness);
+            return;
+        }
+        const QPointF at = toSheet.map(*m_sheet.mark);
+        const QPointF corner(kMark, kMark);
+        paintScene(painter, m_sheet.scene, m_scheme, toSheet, 1.0, m_plate,
+                   {QRectF(at - corner, at + corner)}, shyness);
+        mark(painter, at);
     }
 
     // A ring with a dot, on a halo of paper.

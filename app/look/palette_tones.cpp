@@ -51,7 +51,7 @@ QColor onProjector(const QString& name, const QColor& colour)
     float s = 0.F;
     float l = 0.F;
     colour.getHslF(&h, &s, &l);
-    return QColor::fromHslF(std::max(h, 0.F), std::min(1.F, s * 1.15F), std::min(1.F, l + 0.25F * l * (1.F - l)));
+    return QColor::fromHslF(std::max(h, 0.F), std::min(1.F, s * 1.15F), std::min(1.F, l + 0.25F * l * (1.F - l))).toRgb();
 }
 
 QColor skin(const QString& shade, const QColor& inFile, int skinTone)

@@ -33,6 +33,7 @@ PlateBar::PlateBar(QWidget* parent) : QWidget(parent), m_companion(parts::toggle
     static constexpr std::array kZoomNames{"zoomOut", "zoomIn", "zoomWhole"};
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
+    row->setSizeConstraint(QLayout::SetNoConstraint);
     row->setSpacing(space::kTight);
     for (std::size_t i = 0; i < kPeels.size(); ++i) {
         m_peels[i] = parts::toggle(this, kPeelNames[i]);

@@ -44,6 +44,8 @@ void PracticePage::showPlates(const PracticeState& state)
     const bool asksSide = state.ready && state.phase == Phase::PickingSide;
     if (asksSide && !m_sidePicker)
         makeSidePicker();
+    if (asksSide)
+        m_sidePicker->setFirst(state.firstFigure);
     m_stage->setCurrentWidget(asksSide ? static_cast<QWidget*>(m_sidePicker) : m_plates);
     m_bar->setVisible(!asksSide);
     if (state.picture)

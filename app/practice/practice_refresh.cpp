@@ -4,6 +4,7 @@
 
 #include "app/practice/practice_presenter.h"
 #include "app/scene/target_scene.h"
+#include "core/basics/seed_stream.h"
 
 namespace fb {
 
@@ -46,6 +47,10 @@ void PracticePresenter::refreshRequest()
     ++m_wantedPicture;
     m_state.request = m_practice->request();
     m_state.target = std::make_shared<const Target>(m_practice->target());
+    // From the seed, so that a replay looks alike and no place becomes a habit.
+    constexpr std::uint64_t kFigures = 0x5eed;
+    SeedStream figures(m_state.setup.seed + kFigures * static_cast<std::uint64_t>(m_state.request->number + 1));
+    m_state.firstFigure = kSides[static_cast<std::size_t>(figures.below(static_cast<int>(kSides.size())))];
     m_state.others.clear();
     m_state.layers = allLayers();
     m_state.picture.reset();

@@ -43,6 +43,7 @@ struct PracticeState {
 
     Phase phase = Phase::Marking;
     std::optional<Request> request;
+    Side firstFigure{};  // the patient's side that the first of the two figures shows
     bool pickedWrongSide = false;
     std::optional<QPointF> mark;     // cm
     std::optional<Attempt> graded;

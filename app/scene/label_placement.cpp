@@ -18,8 +18,8 @@ inline constexpr double kWidest = 0.34;     // share of the paper a label may ta
 
 class Placer {
 public:
-    Placer(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken, const QVector<QRectF>& figure)
-        : m_asks(asks), m_paper(paper.adjusted(kGap, kGap, -kGap, -kGap)), m_taken(taken), m_figure(figure),
+    Placer(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken, const LabelShyness& shyness)
+        : m_asks(asks), m_paper(paper.adjusted(kGap, kGap, -kGap, -kGap)), m_taken(taken), m_shyness(shyness),
           m_placed(asks.size())
     {
     }
@@ -57,7 +57,7 @@ private:
 
     void settle(qsizetype i, const QRectF& box, Qt::Alignment alignment, bool leader, QPointF anchor)
     {
-        m_placed[i] = {box, leader, anchor, alignment};
+        m_placed[i] = {box, leader, meetsAny(box, m_shyness.body), anchor, alignment};
         m_taken.push_back(box);
     }
 
@@ -182,21 +182,29 @@ private:
         }
     }
 
-    // The nearest edge farther out at which the whole column stands beside the figure, not on it;
+    static bool meetsAny(const QRectF& box, const QVector<QRectF>& others)
+    {
+        return std::any_of(others.begin(), others.end(), [&](const QRectF& other) { return other.intersects(box); });
+    }
+
+    [[nodiscard]] bool isClear(const QVector<qsizetype>& column, double edge, bool left, bool crossingEdges) const
+    {
+        return std::all_of(column.begin(), column.end(), [&](qsizetype i) {
+            const QSizeF size = sizeOf(m_asks[i]);
+            const QRectF box(QPointF(left ? edge - size.width() : edge, anchorOf(i).y() - size.height()),
+                             QSizeF(size.width(), 2.0 * size.height()));
+            return box.left() >= m_paper.left() && box.right() <= m_paper.right() && !meetsAny(box, m_shyness.body) &&
+                   (crossingEdges || !meetsAny(box, m_shyness.edges));
+        });
+    }
+
+    // The nearest edge farther out at which the whole column stands beside the body, not on it;
     // the wished one where the paper has no such place.
     [[nodiscard]] double clearEdge(const QVector<qsizetype>& column, double wish, bool left) const
     {
-        const double step = left ? -6.0 : 6.0;
-        for (double edge = wish; m_paper.left() <= edge && edge <= m_paper.right(); edge += step) {
-            const bool clear = std::all_of(column.begin(), column.end(), [&](qsizetype i) {
-                const QSizeF size = sizeOf(m_asks[i]);
-                const QRectF box(QPointF(left ? edge - size.width() : edge, anchorOf(i).y() - size.height()),
-                                 QSizeF(size.width(), 2.0 * size.height()));
-                return box.left() >= m_paper.left() && box.right() <= m_paper.right() &&
-                       std::none_of(m_figure.begin(), m_figure.end(), [&](const QRectF& part) { return part.intersects(box); });
-            });
-            if (clear) return edge;
-        }
+        for (const bool crossingEdges : {false, true})
+            for (double edge = wish; m_paper.left() <= edge && edge <= m_paper.right(); edge += left ? -6.0 : 6.0)
+                if (isClear(column, edge, left, crossingEdges)) return edge;
         return wish;
     }
 
@@ -216,7 +224,7 @@ private:
     const QVector<LabelAsk>& m_asks;
     QRectF m_paper;
     QVector<QRectF> m_taken;
-    const QVector<QRectF>& m_figure;
+    const LabelShyness& m_shyness;
     QVector<PlacedLabel> m_placed;
     QVector<qsizetype> m_columns;
 };
@@ -224,9 +232,9 @@ private:
 }  // namespace placement_detail
 
 QVector<PlacedLabel> placeLabels(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken,
-                                 const QVector<QRectF>& figure)
+                                 const LabelShyness& shyness)
 {
-    return placement_detail::Placer(asks, paper, taken, figure).run();
+    return placement_detail::Placer(asks, paper, taken, shyness).run();
 }
 
 }  // namespace fb

@@ -31,13 +31,20 @@ struct LabelAsk {
 struct PlacedLabel {
     QRectF box;         // device, padding included; empty: not shown
     bool hasLeader = false;
+    bool onBody = false;
     QPointF anchor;     // where the leader ends on the shape
     Qt::Alignment alignment = Qt::AlignCenter;
 };
 
-// `taken` are rectangles no label may cover (the mark, say). `figure` is what the columns stand
-// clear of where the paper has room beside it (the drawn body, row by row).
+// What the columns stand clear of where the paper has room: the drawn body, row by row, and
+// after it single lines that a word should not cross.
+struct LabelShyness {
+    QVector<QRectF> body;
+    QVector<QRectF> edges;
+};
+
+// `taken` are rectangles no label may cover (the mark, say).
 [[nodiscard]] QVector<PlacedLabel> placeLabels(const QVector<LabelAsk>& asks, const QRectF& paper,
-                                               const QVector<QRectF>& taken = {}, const QVector<QRectF>& figure = {});
+                                               const QVector<QRectF>& taken = {}, const LabelShyness& shyness = {});
 
 }  // namespace fb

@@ -40,6 +40,7 @@ public:
         const QColor colour = shape.role == Role::Landmark ? m_scheme.ink : m_scheme.of(shape.role);
         if (placed.hasLeader) leader(placed, colour, ask.kind != LabelKind::Name);
         QRectF text = placed.box;
+        if (ask.kind == LabelKind::Word || placed.onBody) m_painter.fillRect(placed.box.adjusted(1, 1, -1, -1), veil(0.8));
         if (ask.kind == LabelKind::Plaque) {
             m_painter.setPen(QPen(colour, 1.0));
             m_painter.setBrush(m_scheme.paper);
@@ -257,16 +258,28 @@ Asked asked(const Scene& scene, const QTransform& cmToDevice, double textScale)
     return made;
 }
 
+// A small target region is kept clear of words; one that fills the paper cannot be.
+QVector<QRectF> keptClear(const Scene& scene, const QTransform& cmToDevice, const QRectF& paper, QVector<QRectF> taken)
+{
+    for (const SceneShape& shape : scene) {
+        if (shape.role != Role::Region) continue;
+        const QRectF box = onDevice(shape, cmToDevice).boundingRect();
+        if (box.width() < paper.width() / 3.0 && box.height() < paper.height() / 3.0) taken.push_back(box);
+    }
+    return taken;
+}
+
 }  // namespace scene_detail
 
 QVector<PlacedLabel> sceneLabels(const Scene& scene, const QTransform& cmToDevice, double textScale,
-                                 const QRectF& paper, const QVector<QRectF>& taken, const QVector<QRectF>& figure)
+                                 const QRectF& paper, const QVector<QRectF>& taken, const LabelShyness& shyness)
 {
-    return placeLabels(scene_detail::asked(scene, cmToDevice, textScale).asks, paper, taken, figure);
+    return placeLabels(scene_detail::asked(scene, cmToDevice, textScale).asks, paper,
+                       scene_detail::keptClear(scene, cmToDevice, paper, taken), shyness);
 }
 
 void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, const QTransform& cmToDevice,
-                double textScale, const QRectF& paper, const QVector<QRectF>& taken, const QVector<QRectF>& figure)
+                double textScale, const QRectF& paper, const QVector<QRectF>& taken, const LabelShyness& shyness)
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -277,7 +290,8 @@ void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, con
             if (shape.role == role) hand.shape(shape, scene_detail::onDevice(shape, cmToDevice));
     const scene_detail::Asked asked = scene_detail::asked(scene, cmToDevice, textScale);
     const QRectF sheet = paper.isEmpty() ? QRectF(painter.window()) : paper;
-    const QVector<PlacedLabel> placed = placeLabels(asked.asks, sheet, taken, figure);
+    const QVector<PlacedLabel> placed =
+        placeLabels(asked.asks, sheet, scene_detail::keptClear(scene, cmToDevice, sheet, taken), shyness);
     for (qsizetype i = 0; i < placed.size(); ++i)
         if (!placed[i].box.isEmpty()) hand.label(scene[asked.shapes[i]], asked.asks[i], placed[i]);
     painter.restore();

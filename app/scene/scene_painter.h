@@ -24,13 +24,13 @@ namespace fb {
 // The labels paintScene() paints, one for each shape that has one, in the scene's order.
 [[nodiscard]] QVector<PlacedLabel> sceneLabels(const Scene& scene, const QTransform& cmToDevice, double textScale,
                                                const QRectF& paper, const QVector<QRectF>& taken = {},
-                                               const QVector<QRectF>& figure = {});
+                                               const LabelShyness& shyness = {});
 
 // paper: where labels may go, in the painter's units; empty: the painter's whole window.
-// taken, figure: see placeLabels().
+// taken, shyness: see placeLabels().
 void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, const QTransform& cmToDevice,
                 double textScale, const QRectF& paper = {}, const QVector<QRectF>& taken = {},
-                const QVector<QRectF>& figure = {});
+                const LabelShyness& shyness = {});
 
 // Parallel lines across a polygon, `spacing` apart at `degrees` from the horizontal.
 [[nodiscard]] QVector<QLineF> ruled(const QPolygonF& polygon, double degrees, double spacing);

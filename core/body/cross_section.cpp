@@ -59,6 +59,13 @@ double CrossSection::turnOf(Point skin) const
     return ellipseTurn(skin.x >= 0.0 ? axes.front : axes.back, axes.lateral, skin.x);
 }
 
+double CrossSection::turnAt(Point frame) const
+{
+    const HalfAxes axes = axesAt(frame.y);
+    const double x = frame.x - m_joint.x;
+    return std::asin(std::clamp(x / (x >= 0.0 ? axes.front : axes.back), -1.0, 1.0));
+}
+
 double CrossSection::seenAt(double turn, double y, Point sight) const
 {
     const HalfAxes axes = axesAt(y);

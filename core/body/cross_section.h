@@ -23,6 +23,8 @@ public:
     // How far round the limb a skin point lies: radians from the mid-lateral line, held to a
     // quarter turn either way (the visible edges).
     [[nodiscard]] double turnOf(Point skin) const;
+    // The same of a point of the frame: turnOf(toSkin(frame)).
+    [[nodiscard]] double turnAt(Point frame) const;
     // A place `turn` radians round the limb at height y, seen at an azimuth (0 from the front,
     // 90 degrees from the lateral side): its x relative to the axis in the picture. `sight` is
     // the cosine and the sine of the azimuth.

@@ -63,6 +63,9 @@ SkinMove trunkSkin(std::string_view level, double azimuth, const Pair& bodies)
 {
     if (level == "neck")
         return {bodies.ratio(&BodyMeasures::neckDepth)};
+    // The girdle is as broad as the acromions are apart, and as deep as the chest behind them.
+    if (level == "shoulder")
+        return {bodies.seen(&BodyMeasures::shoulderBreadth, &BodyMeasures::chestDepth, azimuth)};
     if (level == "waist")
         return {bodies.seen(&BodyMeasures::waistBreadth, &BodyMeasures::waistDepth, azimuth)};
     return {bodies.seen(&BodyMeasures::chestBreadth, &BodyMeasures::chestDepth, azimuth)};
@@ -114,7 +117,8 @@ BodyMeasures skeletonOf(const BodyMeasures& reference, const BodyMeasures& patie
     BodyMeasures skeleton = patient;
     skeleton.axillaDepth = reference.axillaDepth * (patient.armLength / reference.armLength);
     for (Cm BodyMeasures::*flesh :
-         {&BodyMeasures::midArmDepth, &BodyMeasures::forearmDepth, &BodyMeasures::neckDepth, &BodyMeasures::chestDepth,
+         {&BodyMeasures::midArmDepth, &BodyMeasures::forearmDepth, &BodyMeasures::neckDepth,
+          &BodyMeasures::shoulderBreadth, &BodyMeasures::chestDepth,
           &BodyMeasures::chestBreadth, &BodyMeasures::waistDepth, &BodyMeasures::waistBreadth})
         skeleton.*flesh = reference.*flesh * boneRatio;
     skeleton.armFat = reference.armFat;

@@ -126,7 +126,8 @@ MovedInk movedInk(const Plate& plate, const BodyMap& map, const Patient& patient
 {
     MovedInk ink;
     const auto moverOf = [&map](int limb, Layer layer) -> Mover {
-        if (layer == Layer::Bone)
+        // Nerves and vessels lie on the bone, as their distances are published.
+        if (layer == Layer::Bone || layer == Layer::Nerve || layer == Layer::Vessel)
             return [&map, limb](Point p) { return map.boneToPatient(limb, p); };
         return [&map, limb](Point p) { return map.toPatient(limb, p); };
     };

@@ -85,6 +85,7 @@ BodyMeasures measured(const Proportions& proportions, const Patient& patient)
     body.forearmDepth = depth(mean(Measure::ForearmGirthFlexed));
     body.forearmLength = Cm{mean(Measure::ForearmLength)};
     body.neckDepth = depth(mean(Measure::NeckGirth));
+    body.shoulderBreadth = Cm{mean(Measure::BiacromialBreadth)};
     body.chestDepth = Cm{mean(Measure::ChestDepth)};
     body.chestBreadth = Cm{mean(Measure::ChestBreadth)};
     body.waistDepth = Cm{mean(Measure::WaistDepth)};

@@ -90,6 +90,7 @@ struct BodyMeasures {
     Cm forearmDepth;     // girth over pi
     Cm forearmLength;
     Cm neckDepth;        // girth over pi
+    Cm shoulderBreadth;  // acromion to acromion
     Cm chestDepth, chestBreadth;
     Cm waistDepth, waistBreadth;
     Cm acromionToWaist;  // along the trunk

@@ -24,7 +24,7 @@ struct Arm {
 
     // From skin coordinates, and from the side view's frame, to the picture.
     [[nodiscard]] Point showSkin(Point skin) const { return showTurn(section.turnOf(skin), skin.y); }
-    [[nodiscard]] Point show(Point frame) const { return showSkin(section.toSkin(frame)); }
+    [[nodiscard]] Point show(Point frame) const { return showTurn(section.turnAt(frame), frame.y); }
 };
 
 }  // namespace fb

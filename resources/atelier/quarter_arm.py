@@ -8,18 +8,18 @@ BORDER_BACK = [(175, 312), (183, 329), (195, 347), (207, 363), (216, 376)]
 
 def arm(p):
     p.on("skin", "arm")
-    p.area([*ARM_BACK[3:-1], (212, 560), (236, 556), (262, 520), (268, 500), *ARM_FRONT[:1:-1], (278, 214), (266, 206), (246, 200),
-            (226, 192), (206, 187)], "skin-base")
-    p.area([(*ARM_FRONT[2], "c"), *ARM_FRONT[3:-1], (*ARM_FRONT[-1], "c"), (262, 496), (240, 486), (222, 440), (214, 380), (216, 300),
+    p.area([*ARM_BACK[:-1], (212, 560), (236, 556), (262, 520), (268, 500), *ARM_FRONT[-3:1:-1], (278, 214), (266, 204), (252, 192),
+            (240, 184)], "skin-base")
+    p.area([(*ARM_FRONT[2], "c"), *ARM_FRONT[3:-3], (*ARM_FRONT[-3], "c"), (262, 496), (240, 486), (222, 440), (214, 380), (216, 300),
             (236, 240), (262, 206)], "wash.arm")
     p.areas_of(glow([(200, 212), (194, 238), (194, 266), (199, 296), (208, 330)], 17, 30, 7, .3), "skin-light", .12)
     deltoid(p)
     upper(p)
     front, back = Line(ARM_FRONT[3:]), Line(ARM_BACK[1:])
     p.ink(contour(front.part(.0, .44), .3, 1.9, side=-1, press=lambda t: ramp(t, (0, .1), (.3, .5), (.6, 1.1), (1, .6))), "skin-line")
-    p.ink(contour(front.part(.38, 1), .5, 2.1, side=-1, press=lambda t: ramp(t, (0, .3), (.3, 1), (1, 1.1))), "skin-line")
-    p.ink(contour(back.part(.02, .44), .35, 1.3, side=1, press=lambda t: ramp(t, (0, .3), (.3, 1), (1, 1))), "skin-line")
-    p.ink(contour(back.part(.40, .94), .4, 1.6, side=1, press=lambda t: ramp(t, (0, .3), (.2, 1), (.85, 1.1), (1, 1))), "skin-line")
+    p.ink(contour(front.part(.36, .96), .5, 2.1, side=-1, press=lambda t: ramp(t, (0, .3), (.3, 1), (.8, 1.1), (1, .6))), "skin-line")
+    p.ink(contour(Line(ARM_BACK).part(.0, .47), .35, 1.3, side=1, press=lambda t: ramp(t, (0, .2), (.08, .3), (.14, 1.3), (.4, 1), (1, 1))), "skin-line")
+    p.ink(contour(back.part(.42, .945), .4, 1.6, side=1, press=lambda t: ramp(t, (0, .3), (.2, 1), (.85, 1.1), (1, 1))), "skin-line")
 
 
 def deltoid(p):
@@ -32,20 +32,19 @@ def deltoid(p):
                 half=lambda s: ramp(s, (.2, 0), (.34, .5), (.66, .55), (.8, 0))), "skin-hatch")
     # the back border turns under toward the insertion: soft, its line lost half way
     back = Line(BORDER_BACK)
-    fade = lambda s: ramp(s, (0, .7), (.25, 1), (1, 0))
+    fade = lambda s: ramp(s, (0, 0), (.35, 1), (1, 0))
     shade(p, back.shifted(-16), back, "skin-mid", .13, 4, fade)
     shade(p, back.shifted(7), back, "skin-mid", .11, 3, lambda s: ramp(s, (0, 0), (.3, 1), (1, 0)))
     p.ink(pen(back.part(0, .34), [.1, .7, .4, .05]), "skin-line", .6)
-    p.ink(hatch(back.shifted(-15), back, 5, lambda s: ramp(s, (0, .9), (.5, .4)), lambda s: ramp(s, (0, .45), (.5, .1)), bow=.14, t0=.04, t1=.5), "skin-hatch", .9)
-    rear = Line(ARM_BACK[5:12])
-    shade(p, rear.shifted(-9), rear, "skin-mid", .15, 3)
+    rear = Line(ARM_BACK[5:15])
+    shade(p, rear.shifted(-9), rear, "skin-mid", .15, 3, hump(1.2))
     # the dimple where it ends
     p.areas_of(glow([(217, 362), (217, 374), (216, 388), (214, 400)], 8, 10, 4, .3), "skin-mid", .12)
 
 
 def upper(p):
     """Biceps in front, triceps at the back edge, the outer groove between."""
-    edge = Line([(274, 340), (273.8, 357), *ARM_FRONT[10:]])
+    edge = Line([(274, 340), (273.8, 357), *ARM_FRONT[10:-2]])
     core = Line([(250, 342), (247, 360), (247, 384), (250, 408), (251, 430), (250, 456), (248, 478), (245, 490)])
     rim = lambda s: ramp(s, (0, .2), (.2, .9), (.7, 1), (1, .6))
     shade(p, between(core, edge, .4), edge, "skin-shade", .12, 4, rim)
@@ -55,8 +54,8 @@ def upper(p):
     p.areas_of(glow([(209, 384), (203, 408), (202, 434), (206, 460), (214, 486)], 14, 13, 6, .25), "skin-mid", .085)
     p.ink(pen([(210, 388), (205, 410), (204, 434), (207.5, 458), (215, 482)], [.05, .3, .45, .4, .05]), "skin-hatch", .7)
     p.areas_of(glow([(188, 362), (185, 390), (186, 420), (190, 452)], 6, 8, 4, .3), "skin-light", .14)
-    rear = Line(ARM_BACK[12:20])
-    shade(p, rear.shifted(-7), rear, "skin-mid", .14, 3)
+    rear = Line(ARM_BACK[14:22])
+    shade(p, rear.shifted(-7), rear, "skin-mid", .14, 3, hump(1.2))
 
 
 def surface(p):
@@ -76,16 +75,15 @@ def surface(p):
     p.on("surface", "trunk", "deltopectoral-groove", "Groove between deltoid and pectoral")
     p.ink(pen([(277, 206), (283.5, 219), (287.5, 237), (288, 257)], [.05, .4, .5, .05]), "skin-line", .6, cue="lean")
     p.on("surface", "arm", "acromion-step", "Step of the acromion")
-    step = Line([(180.5, 205.5), (186, 204.6), (194, 203.4), (203, 202), (211, 200.2), (216.5, 197), (219, 192)])
-    shade(p, [(183, 196), (190, 190.5), (199, 187), (208, 185.5), (215, 185), (220, 186.5)], step, "skin-light", .15, 4, lambda s: ramp(s, (0, .3), (.2, .9), (.7, 1), (1, .3)))
-    shade(p, [(177, 211), (186, 217), (198, 219), (209, 217), (219, 209), (224, 198)], step, "skin-mid", .15, 4, lambda s: ramp(s, (0, .1), (.35, .8), (.75, 1), (1, 0)))
-    p.ink(pen(step, [.1, .7, .55, .55, .7, .85, .05]), "skin-line", .8)
+    step = Line([(175, 207), (183, 205.4), (194, 203.6), (204, 202), (212, 199.9), (218.5, 196.4), (226, 193.6), (235, 193)])
+    shade(p, [(183, 196), (190, 190.5), (199, 187), (208, 185.5), (217, 184.5), (226, 185), (234, 187)], step, "skin-light", .14, 4, lambda s: ramp(s, (0, 0), (.2, .8), (.7, 1), (1, .2)))
+    shade(p, [(177, 211), (186, 217), (198, 219), (210, 217), (222, 210), (232, 202), (240, 197)], step, "skin-mid", .15, 4, lambda s: ramp(s, (0, .1), (.35, .8), (.75, 1), (1, 0)))
+    p.ink(pen(step, [.05, .6, .75, .6, .8, .8, .5, .05]), "skin-line", .8)
     for k in range(4):
-        p.ink(pen(step.shifted(2.2 * (k + 1), .10 + .12 * k, .82 - .01 * k), [.05, .35, .5 - .05 * k, .05]), "skin-hatch", .9)
+        p.ink(pen(step.shifted(2.3 * (k + 1), .12 + .11 * k, .70 - .03 * k), [.05, .35, .5 - .05 * k, .05]), "skin-hatch", .9)
     p.areas_of(glow([(221, 187), (227, 184.5), (234, 186)], 3.5, 4, 3, .5), "skin-light", .2)
-    p.ink(pen([(219.5, 190), (224.5, 192.5), (231, 193), (238, 193)], [.1, .5, .4, .05]), "skin-line", .6)
     p.on("surface", "arm", "deltoid-end", "End of the deltoid")
-    p.ink(pen([(231, 362), (225.5, 368.5), (220, 373.5), (215.5, 375.5)], [.05, .5, .5, .05]), "skin-line", .6)
+    p.ink(pen([(228, 365), (223.5, 370.5), (218.5, 374.5), (213.5, 376)], [.05, .4, .45, .05]), "skin-line", .5)
 
 
 def draw(p):

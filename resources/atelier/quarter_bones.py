@@ -4,7 +4,7 @@ From here we look along the plane of the scapula: its blade is a narrow strip be
 """
 import side_bones
 import side_frame
-from engrave import Line, between, hatch, pen, ramp, ribbon, stipple
+from engrave import Line, between, glow, hatch, pen, ramp, ribbon, stipple
 from quarter_frame import ARM_BACK, ARM_FRONT, FORE_BACK, FORE_FRONT, HUM_BACK, HUM_FRONT, NECK_BACK, NECK_FRONT, fore
 from quarter_tools import outline, shade
 
@@ -22,23 +22,23 @@ STERNUM = [(365, 207), (371, 209), (377, 212.5), (384, 211.5), (390.5, 208.5), (
            (427, 342), (426, 358), (422, 364), (419.5, 354), (414, 336), (405, 310), (394, 280), (384, 250), (376, 229), (368.5, 221), (363.5, 213)]
 
 
-def turned(shape, back):
+def turned(shape, back, up):
     """A forearm bone of the side plate, foreshortened into this view."""
     a, u, (ex, ey) = side_frame.A, side_frame.U, side_frame.ELBOW
     res = []
     for q in shape:
         x, y = q[0] - ex, q[1] - ey
-        res.append(fore((x * a[0] + y * a[1]) * .88 - back, (x * u[0] + y * u[1]) + 8, *q[2:]))
+        res.append(fore((x * a[0] + y * a[1]) * .88 - back, (x * u[0] + y * u[1]) + up, *q[2:]))
     return res
 
 
-ULNA, RADIUS = turned(side_bones.ULNA, 4), turned(side_bones.RADIUS, 8)
+ULNA, RADIUS = turned(side_bones.ULNA, 4, 10.5), turned(side_bones.RADIUS, 8, 8)
 
 
 def ghost(p):
     """The body's outline, barely there, so that bared bones do not float."""
     p.on("bone", "trunk")
-    for points, a, b in ((NECK_BACK, .2, 1), (NECK_FRONT, .04, .8)):
+    for points, a, b in ((NECK_BACK, .2, 1), (NECK_FRONT, .04, .6)):
         p.ink(pen(Line(points), [.05, .7, .7, .7, .05], a, b), "bone-shade", .6)
     p.on("bone", "arm")
     p.ink(pen(Line(ARM_BACK[3:]), [.05, .7, .7, .7, .7, .05]), "bone-shade", .6)
@@ -112,8 +112,8 @@ def clavicle(p):
 
 def forearm(p):
     for name, title, shape, lo, hi in (
-            ("ulna", "Ulna", ULNA, [fore(-4, -17), fore(14, -16), fore(51, -9), fore(102, -4.5), fore(150, -3.5), fore(208, -7)],
-             [fore(-4, -9), fore(14, -4), fore(51, -2), fore(102, 1), fore(150, 2), fore(208, 0)]),
+            ("ulna", "Ulna", ULNA, [fore(-4, -14.8), fore(14, -13.8), fore(51, -6.8), fore(102, -2.3), fore(150, -1.2), fore(208, -4.6)],
+             [fore(-4, -7), fore(14, -2), fore(51, 0), fore(102, 3), fore(150, 4), fore(208, 2)]),
             ("radius", "Radius", RADIUS, [fore(10, -2), fore(22, 2.4), fore(47, 7.5), fore(111, 13.5), fore(155, 12.5), fore(212, 4)],
              [fore(10, 10), fore(22, 10), fore(47, 14), fore(111, 20), fore(155, 19), fore(212, 17)])):
         p.on("bone", "forearm", name, title)
@@ -143,7 +143,7 @@ def humerus(p):
     outline(p, HUMERUS, "bone-line", 1.7)
     # lower end: hollow above the joint, capitulum and trochlea
     hollow = Line([(222, 494), (227, 500), (234, 500), (240, 494)])
-    shade(p, [(222, 482), (228, 480), (234, 480), (240, 484)], hollow, "bone-shade", .26, 4)
+    p.areas_of(glow([(223, 493), (231, 495), (239, 492)], 5, 8, 4, .4), "bone-shade", .22)
     p.ink(pen(hollow, [.05, .7, .7, .05]), "bone-line", .7)
     p.ink(pen([(207, 512), (213, 506), (220, 507), (223, 514), (222, 524)], [.05, .7, .6, .8, .1]), "bone-line", .75)
     p.ink(pen([(225, 510), (231, 508), (239, 510), (243, 518)], [.05, .6, .6, .05]), "bone-line", .7)

@@ -2,7 +2,7 @@
 import math
 
 from engrave import Line, between, contour, echo, pen, ramp
-from quarter_frame import FORE_BACK
+from quarter_frame import FORE_BACK, TRUNK_BACK
 from quarter_tools import shade
 
 HEM = [(204, 353), (228, 361), (262, 366), (300, 366), (338, 360), (374, 347), (405, 327), (429, 301), (445, 268), (454, 234), (459, 204), (462, 174)]
@@ -10,22 +10,22 @@ ROLL = [(206, 367), (230, 375), (263, 380), (301, 380), (341, 374), (380, 360), 
 
 
 def washes(p):
-    p.radial("wash.gown", "trunk", (322, 330), 268, [(0, "cloth-base"), (0.55, "cloth-base"), (0.8, "cloth-base", .55), (1, "cloth-base", 0)])
+    p.linear("wash.gown", "trunk", (300, 330), (390, 630), [(0, "cloth-base"), (0.52, "cloth-base"), (0.72, "cloth-base", .5), (0.96, "cloth-base", 0)])
     p.radial("wash.blanket", "trunk", (372, 566), 214, [(0, "cloth-light"), (0.6, "cloth-light"), (1, "cloth-light", 0)])
 
 
 def gown(p):
     p.on("skin", "trunk")
     p.area([(*HEM[0], "c"), *HEM[1:-1], (*HEM[-1], "c"), (478, 176.5), (494, 183), (509, 194), (520, 211), (526, 234), (528, 262), (525, 300),
-            (520, 360), (518, 420), (522, 480), (530, 540), (540, 600, "c"), (204, 600, "c"), (212, 520), (206, 440)], "wash.gown")
+            (520, 360), (518, 420), (522, 480), (530, 540), (540, 632, "c"), (215, 632, "c"), *TRUNK_BACK[-2:7:-1]], "wash.gown")
     hem, roll = Line(HEM), Line(ROLL)
     shade(p, between(hem, roll, .3), roll, "cloth-shade", .22, 2)
     shade(p, roll.shifted(11), roll, "cloth-shade", .18, 3)
     # arm and forearm throw their shadow on it
-    arm = Line([(273, 366), (278, 392), (281, 418), (279, 442), (274, 466), (266, 488)])
+    arm = Line([(262, 366), (267, 392), (270, 418), (268, 442), (264, 466), (258, 488)])
     cast = Line([(296, 368), (306, 394), (311, 420), (308, 446), (300, 470), (288, 492)])
     shade(p, cast, arm, "cloth-shade", .22, 4, lambda s: ramp(s, (0, 1), (.8, 1), (1, .6)))
-    p.ink(echo(arm.part(.02, .98)[::-1], 4, 4.2, .6, .85, .03), "cloth-line", .6)
+    p.ink(echo(arm.shifted(-9)[::-1], 4, 4.2, .6, .85, .03), "cloth-line", .6)
     rest = Line([(268, 493), (284, 491.5), (308, 497), (338, 508), (372, 521), (408, 533)])
     high = Line([(282, 466), (298, 470), (318, 477), (348, 490), (380, 507), (412, 526)])
     shade(p, high, rest, "cloth-shade", .2, 4, lambda s: ramp(s, (0, 1), (1, .3)))
@@ -43,10 +43,11 @@ def gown(p):
         shade(p, ln.shifted(w), ln, "cloth-shade", .2, 2, drop)
         p.ink(pen(ln, [.05, ink, ink * .8, .4, .05]), "cloth-line", .75)
         p.ink(echo(fold[::-1] if w < 0 else fold, n, abs(w) / 3.2, .45, .8, .05, .3 if w < 0 else .05, .95 if w < 0 else .7), "cloth-line", .65)
+    p.ink(pen(TRUNK_BACK[7:-1], [.8, .9, .8, .5, .2, .05]), "cloth-line")
     p.ink(contour(HEM, .5, 1.2, side=-1), "cloth-line")
     p.ink(pen(roll, [.2, .7, .9, .7, .6, .9, 1.2, 1.0, .3]), "cloth-line")
-    p.ink(pen([(462, 174), (470, 173.5), (480, 176.5), (495, 183), (509.5, 194), (520, 211), (526, 234), (528, 262), (525, 300), (521, 340)],
-              [.4, .7, .8, .9, 1.0, 1.0, .7, .4, .05]), "cloth-line")
+    p.ink(pen([(462, 174), (470, 173.5), (480, 176.5), (495, 183), (509.5, 194), (520, 211), (526, 234), (528, 262), (525, 300), (520, 350), (517, 410), (520, 470), (526, 516)],
+              [.4, .7, .8, .9, 1.0, 1.0, .8, .7, .6, .5, .3, .05]), "cloth-line")
 
 
 def blanket(p):

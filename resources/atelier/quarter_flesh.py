@@ -13,10 +13,10 @@ def vessels(p):
     vein = Line([(194, 273), (202, 268.5), (212, 268), (226, 269.5), (243, 272.5), (257, 275), (268, 277)])
     p.on("vessel", "arm", "posterior-circumflex-humeral-artery", "Posterior circumflex humeral artery")
     for w, pts in ((3.4, art), (2.0, Line([(204, 262), (194, 257.5), (184, 255.5), (174, 256)])), (1.6, Line([(246, 267), (254, 273), (259, 284)]))):
-        p.area(ribbon(pts, [w, w, w * .85, w * .7, w * .3]), "artery")
+        p.area(ribbon(pts, [w * .4, w, w * .95, w * .85, w * .7, w * .15]), "artery")
         p.ink(pen(pts.shifted(w * .46), [.3, .6, .5, .3, .05]), "artery-line")
     p.on("vessel", "arm", "posterior-circumflex-humeral-vein", "Posterior circumflex humeral vein")
-    w = lambda t: 3.6 - 2.4 * t
+    w = lambda t: (3.6 - 3 * t) * min(1, .3 + 6 * t)
     p.area(ribbon(vein, w), "vein")
     p.ink([pen(vein.shifted(lambda t: w(t) / 2), [.4, .8, .7, .6, .2]), pen(vein.shifted(lambda t: -w(t) / 2), [.3, .7, .6, .5, .2])], "vein-line")
 
@@ -32,9 +32,9 @@ def nerves(p):
     p.ink(pen(twig.shifted(.9), [.2, .5, .05]), "nerve-line")
     for pts in ([(236, 259), (243, 250), (246, 240)], [(218, 256), (221, 248), (221, 240)], [(256, 261), (264, 254), (269, 246)]):
         p.ink(pen(pts, [1.1, .9, .3]), "nerve")
-    beaded(p, [(197, 260.5), (202, 256.5), *AXILLARY[2:]], [3.2, 2.9, 1.8])
+    beaded(p, [(197, 260.5), (202, 256.5), *AXILLARY[2:]], [3.3, 2.9, .7])
     p.on("nerve", "arm", "radial-nerve", "Radial nerve")
-    beaded(p, RADIAL, [2.6, 3.6, 3.4, 2.6], gap=9)
+    beaded(p, RADIAL, [3.8, 3.6, 3.4, 1.5], gap=10)
 
 
 def draw(p):

@@ -33,9 +33,9 @@ def elbow(p):
     shade(p, ridge.shifted(12), ridge, "skin-mid", .11, 4, hump(1.2))
     p.areas_of(glow([(226, 480), (238, 494), (254, 503), (276, 508)], 5, 7, 4, .4), "skin-light", .11)
     # bend of the elbow: biceps above, forearm below
-    crease = Line([(269.5, 481), (263, 490.5), (252, 496.5), (238, 499)])
+    crease = Line([(264.5, 490), (259, 494.5), (250, 498), (238, 499.5)])
     shade(p, crease.shifted(9), crease, "skin-shade", .14, 3, lambda s: ramp(s, (0, 1), (.6, .7), (1, 0)))
-    p.ink(pen(crease, [1.4, 1.5, .9, .05]), "skin-line")
+    p.ink(pen(crease, [.6, 1.5, .9, .05]), "skin-line")
     p.ink(pen([(276, 496), (267, 504), (254, 508)], [.05, .7, .05]), "skin-line", .7, cue="full")
     # outer knob of the elbow, the dimple behind it
     p.areas_of(glow([(194, 505), (204, 508), (216, 505)], 8, 12, 4, .25), "skin-light", .09)
@@ -43,5 +43,5 @@ def elbow(p):
     dimple = Line([(188, 494), (191, 509), (195, 523), (200, 534)])
     shade(p, dimple.shifted(6), dimple, "skin-mid", .14, 3, hump(1.2))
     shade(p, dimple.shifted(-5), dimple, "skin-mid", .12, 3, hump(1.2))
-    p.ink([pen([(184, 474), (191, 481), (200, 483)], [.05, .5, .05]), pen([(184, 488), (190, 494), (197, 496)], [.05, .5, .05])],
+    p.ink([pen([(193, 474), (200, 481), (209, 483)], [.05, .5, .05]), pen([(192, 488), (198, 494), (206, 496)], [.05, .5, .05])],
           "skin-line", .6, cue="older")

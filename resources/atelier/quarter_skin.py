@@ -5,44 +5,46 @@ import quarter_arm
 import quarter_cloth
 import quarter_forearm
 from engrave import Line, between, contour, echo, glow, hatch, pen, ramp
-from quarter_frame import JAW, MIDLINE, NECK_BACK, NECK_FRONT
+from quarter_frame import JAW, MIDLINE, NECK_BACK, NECK_FRONT, TRUNK_BACK
 from quarter_tools import hump, shade
 
-FOLD = [(281, 297), (290, 309), (304, 324), (322, 338), (342, 349), (362, 356)]      # lower border of the breast muscle
+FOLD = [(268, 280), (280, 296), (290, 309), (304, 324), (322, 338), (342, 349), (362, 356)]      # lower border of the breast muscle
 
 
 def trunk(p):
     p.on("skin", "trunk")
-    p.area([(290, 4, "c"), *NECK_BACK[1:-1], (187, 187, "c"), (196, 230), (200, 300), (204, 372, "c"), (320, 374), (424, 330), (456, 262),
-            (468, 178, "c"), *NECK_FRONT[7:2:-1], (405, 124), (408, 117.5, "c"), (420, 118.5), (431, 115), (438.5, 106.5), (441, 94), (440, 60), (426, 4, "c")],
+    p.area([(290, 4, "c"), *NECK_BACK[1:-3], *TRUNK_BACK[:8], (206, 362, "c"), *quarter_cloth.HEM[2:],
+            (*NECK_FRONT[8], "c"), *NECK_FRONT[7:2:-1], (405, 124), (408, 117.5, "c"), (420, 118.5), (431, 115), (438.5, 106.5), (441, 94), (440, 60), (426, 4, "c")],
            "wash.trunk")
     hollow(p)
     chest(p)
     neck(p)
-    back, front = Line(NECK_BACK), Line(NECK_FRONT)
-    p.ink(contour(back.part(.2, .98), .3, 1.0, side=-1, press=lambda t: ramp(t, (0, .3), (.2, 1), (.8, 1), (1, .4))), "skin-line")
-    p.ink(contour(front.part(.26, .62), .4, 1.5, side=-1), "skin-line")
+    back, front = Line([*NECK_BACK[:-2], *TRUNK_BACK[:3]]), Line(NECK_FRONT)
+    p.ink(pen(TRUNK_BACK[:8], [.05, .6, .7, .8, .8, .8]), "skin-line")
+    p.ink(contour(back.part(.2, 1), .3, 1.0, side=-1, press=lambda t: ramp(t, (0, .3), (.2, 1), (.7, .9), (1, .5))), "skin-line")
+    p.ink(contour(front.part(.26, .555), .4, 1.4, side=-1), "skin-line")
     p.ink(pen(front.part(.04, .30), [.3, 1.7, 1.9, 1.5, .3]), "skin-line")
     p.ink(pen(Line(JAW).part(.1, .96), [.05, .25, .4, .6, .85, 1.1, 1.2, .9, .4, .05]), "skin-line", .9)
 
 
 def hollow(p):
     """Side of the chest between arm and front fold: in the arm's shadow, under the overhang."""
-    arm = Line([(279, 296), (277, 321), (274, 341), (273, 364)])
-    off = Line([(296, 300), (314, 324), (330, 346), (334, 368)])
+    arm = Line([(268, 290), (266, 320), (264, 341), (263, 366)])      # runs on under the arm: a lean one is narrower
+    off = Line([(300, 298), (318, 324), (334, 346), (338, 368)])
     shade(p, off, arm, "skin-shade", .1, 6, lambda s: ramp(s, (0, .5), (.4, .8), (1, 1)))
     fold = Line(FOLD)
     shade(p, fold.shifted(lambda t: 16 - 8 * t), fold, "skin-mid", .16, 4, lambda s: ramp(s, (0, 1), (.6, .8), (1, 0)))
-    p.ink(hatch(Line([(296, 306), (306, 324), (311, 342), (308, 364)]), arm, 4.3, lambda s: ramp(s, (0, .8), (.4, 1), (1, 1)), .55, bow=-.05, t0=.12, t1=.98, skew=-.03), "skin-hatch")
-    p.ink(hatch(fold.shifted(15), fold, 6.4, lambda s: ramp(s, (0, .5), (.25, .95), (1, .4)), .5, bow=.1, t0=.3, t1=.88), "skin-hatch")
+    p.ink(hatch(Line([(298, 304), (308, 324), (313, 342), (310, 366)]), arm, 4.3, lambda s: ramp(s, (0, .8), (.4, 1), (1, 1)), .55, bow=-.05, t0=.12, t1=.98, skew=-.03), "skin-hatch")
     # the breast muscle above its border is in the light again
-    p.area([(276, 262, "c"), (281, 297, "c"), *FOLD[1:-1], (*FOLD[-1], "c"), (372, 340), (360, 310), (336, 282), (304, 262)], "skin-base")
-    p.ink(pen(fold, [1.2, 1.8, 1.3, .8, .4, .05]), "skin-line")
+    p.area([(262, 256, "c"), (268, 280, "c"), *FOLD[1:-1], (*FOLD[-1], "c"), (372, 340), (360, 310), (336, 282), (304, 262)], "skin-base")
+    p.ink(echo(fold.part(.2, .9), 3, 2.8, .5, .82, .07), "skin-hatch", .9)
+    p.ink(echo(fold.part(.2, .9)[::-1], 3, 3, .45, .8, .1), "skin-hatch", .8)
+    p.ink(pen(fold, [.8, 1.6, 1.8, 1.3, .8, .4, .05]), "skin-line")
 
 
 def chest(p):
     mid = Line(MIDLINE)
-    away = Line([(452, 206), (453, 230), (451, 258), (442, 290), (426, 320), (408, 342)])
+    away = Line([(460, 196), (456, 230), (448, 264), (434, 296), (412, 324), (388, 344)])
     turn = lambda s: ramp(s, (0, 0), (.12, .1), (.45, 1), (1, 1))
     shade(p, between(mid, away, .15), away, "skin-mid", .18, 4, turn)
     shade(p, between(mid, away, .5), away, "skin-shade", .14, 3, turn)
@@ -58,8 +60,8 @@ def chest(p):
     p.areas_of(glow([(284, 209), (306, 212), (330, 214), (352, 219)], 9, 5, 4, .4), "skin-mid", .1)
     p.areas_of(glow([(278, 208), (286, 224), (290, 246), (289, 272), (285, 292)], 9, 13, 5, .4), "skin-mid", .13)
     p.areas_of(glow([(282, 250), (284, 270), (284, 286), (282, 300)], 5, 10, 4, .4), "skin-shade", .12)
-    groove = Line([(287, 232), (287, 256), (285.5, 278), (282, 300)])
-    p.ink(hatch(Line([(293, 232), (298, 258), (299, 280), (296, 304)]), groove, 4.4, lambda s: ramp(s, (0, .3), (.5, .8), (1, 1)),
+    groove = Line([(286, 232), (283, 256), (279, 278), (275, 298)])
+    p.ink(hatch(Line([(293, 232), (298, 258), (299, 280), (295, 302)]), groove, 4.4, lambda s: ramp(s, (0, .3), (.5, .8), (1, 1)),
                 lambda s: ramp(s, (0, .15), (.6, .45), (1, .55)), bow=-.05, t0=.25, t1=.95, skew=-.04), "skin-hatch")
 
 
@@ -101,7 +103,7 @@ def neck(p):
 
 
 def draw(p):
-    p.linear("wash.trunk", "trunk", (345, 128), (388, 40), [(0, "skin-base"), (0.34, "skin-base"), (1, "skin-base", 0)])
+    p.linear("wash.trunk", "trunk", (345, 128), (388, 40), [(0, "skin-base"), (0.34, "skin-base"), (0.55, "skin-base", .5), (0.7, "skin-base", .17), (0.9, "skin-base", 0)])
     quarter_cloth.washes(p)
     trunk(p)
     quarter_cloth.gown(p)

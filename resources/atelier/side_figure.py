@@ -149,7 +149,7 @@ def main():
     groups = [("figure", washes() + cloth() + shade() + contours() + face()), ("arm-left", marked(-1)), ("arm-right", marked(1))]
     body = "\n".join(f'<g id="{name}">\n' + "\n".join(paths) + "\n</g>" for name, paths in groups)
     defs = "<defs>" + "".join(fading(name, colour) for name, colour in (("trunk", WASH), ("cloth", CLOTH))) + "</defs>"
-    text = f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="20 4 200 324">\n{defs}\n{body}\n</svg>\n'
+    text = f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="29 8 182 318">\n{defs}\n{body}\n</svg>\n'
     with open("../icons/figure.svg", "w", encoding="utf-8") as out:
         out.write(text)
 

@@ -1,0 +1,125 @@
+#include "app/scene/scene_painter.h"
+
+#include <gtest/gtest.h>
+
+#include <QImage>
+#include <QPainter>
+#include <cmath>
+#include <numbers>
+
+namespace {
+
+using namespace fb;
+
+const QTransform kTwentyPerCm(20, 0, 0, -20, 400, 300);
+
+QImage painted(const Scene& scene, double textScale = 1.0, PaletteKind kind = PaletteKind::Light)
+{
+    QImage image(800, 600, QImage::Format_ARGB32_Premultiplied);
+    image.fill(Qt::transparent);
+    QPainter painter(&image);
+    paintScene(painter, scene, schemeOf(kind), kTwentyPerCm, textScale);
+    return image;
+}
+
+int inked(const QImage& image, const QRect& where)
+{
+    int pixels = 0;
+    for (int y = where.top(); y <= where.bottom(); ++y)
+        for (int x = where.left(); x <= where.right(); ++x) pixels += qAlpha(image.pixel(x, y)) > 20 ? 1 : 0;
+    return pixels;
+}
+
+SceneShape closed(Role role, double half, const QString& label = {})
+{
+    return {role, Figure::Closed, {{-half, -half}, {half, -half}, {half, half}, {-half, half}}, label, {}};
+}
+
+TEST(ScenePainterTest, AnEmptySceneLeavesNoTrace)
+{
+    EXPECT_EQ(inked(painted({}), QRect(0, 0, 800, 600)), 0);
+}
+
+TEST(ScenePainterTest, EveryRoleLeavesInkOfItsOwn)
+{
+    std::vector<QImage> seen;
+    for (int i = 0; i < kRoleCount; ++i) {
+        const auto role = static_cast<Role>(i);
+        SceneShape shape = closed(role, 4);
+        if (role == Role::Arrow) shape = {role, Figure::Line, {{-4, 0}, {4, 0}}, {}, {}};
+        if (role == Role::Ideal || role == Role::Other || role == Role::Landmark) shape = {role, Figure::Point, {{0, 0}}, {}, {}};
+        seen.push_back(painted({shape}));
+        EXPECT_GT(inked(seen.back(), QRect(0, 0, 800, 600)), 20) << i;
+        // In grey they still differ: no role is told by colour alone.
+        for (std::size_t k = 0; k + 1 < seen.size(); ++k)
+            EXPECT_NE(seen.back().convertToFormat(QImage::Format_Alpha8), seen[k].convertToFormat(QImage::Format_Alpha8)) << i << k;
+    }
+}
+
+TEST(ScenePainterTest, ShapesLieWhereTheCentimetresSay)
+{
+    const QImage image = painted({{Role::Landmark, Figure::Point, {{5, 3}}, {}, {}}});
+    EXPECT_EQ(image.pixelColor(500, 240), schemeOf(PaletteKind::Light).ink);
+    EXPECT_EQ(inked(image, QRect(0, 0, 480, 600)), 0);
+}
+
+TEST(ScenePainterTest, TheArrowStopsShortOfMarkAndIdeal)
+{
+    const QImage image = painted({{Role::Arrow, Figure::Line, {{-5, 0}, {5, 0}}, {}, {}}});
+    EXPECT_GT(inked(image, QRect(380, 296, 40, 8)), 0);
+    EXPECT_EQ(inked(image, QRect(298, 296, 4, 8)), 0);
+    EXPECT_EQ(inked(image, QRect(498, 296, 4, 8)), 0);
+}
+
+TEST(ScenePainterTest, LabelsAreTheOnesThatArePainted)
+{
+    const Scene scene{closed(Role::Strike, 6, "Shoulder joint"), {Role::Landmark, Figure::Point, {{0, 0}}, "Acromion", {}},
+                      {Role::Landmark, Figure::Point, {{1, 1}}, {}, "not painted"}};
+    const auto labels = sceneLabels(scene, kTwentyPerCm, 1.0, QRectF(0, 0, 800, 600));
+    ASSERT_EQ(labels.size(), 2);
+    const QImage image = painted(scene);
+    for (const PlacedLabel& label : labels) EXPECT_GT(inked(image, label.box.toAlignedRect()), 30);
+}
+
+TEST(ScenePainterTest, ANameWithoutAPlaceIsListedAndNoPointIsPainted)
+{
+    const QImage image = painted({{Role::Landmark, Figure::Point, {}, "Acromion", {}}});
+    EXPECT_GT(inked(image, QRect(0, 0, 400, 60)), 30);
+    EXPECT_EQ(inked(image, QRect(0, 60, 800, 540)), 0);
+}
+
+TEST(ScenePainterTest, ASmallRegionIsKeptClearOfWords)
+{
+    const Scene scene{closed(Role::Region, 1), {Role::Arrow, Figure::Line, {{1.2, 3}, {0, 0}}, "3.5 cm", {}}};
+    const QRectF region(380, 280, 40, 40);
+    for (const PlacedLabel& label : sceneLabels(scene, kTwentyPerCm, 1.0, QRectF(0, 0, 800, 600)))
+        EXPECT_FALSE(label.box.intersects(region));
+}
+
+TEST(ScenePainterTest, RulingStaysInsideAndKeepsItsDistance)
+{
+    const QPolygonF square{QPointF(0, 0), QPointF(100, 0), QPointF(100, 100), QPointF(0, 100)};
+    for (const double degrees : {0.0, 30.0, 45.0, -30.0}) {
+        const auto lines = ruled(square, degrees, 5.0);
+        const double turn = degrees * std::numbers::pi / 180.0;
+        const double across = 100.0 * (std::abs(std::cos(turn)) + std::abs(std::sin(turn)));
+        EXPECT_NEAR(static_cast<double>(lines.size()), across / 5.0, 2.0);
+        for (const QLineF& line : lines)
+            for (const QPointF p : {line.p1(), line.p2()}) EXPECT_TRUE(QRectF(-1e-6, -1e-6, 100 + 2e-6, 100 + 2e-6).contains(p));
+    }
+}
+
+TEST(ScenePainterTest, RulingLeavesTheHollowOfAFigureFree)
+{
+    const QPolygonF notch{QPointF(0, 0), QPointF(90, 0), QPointF(90, 90), QPointF(60, 90), QPointF(60, 30), QPointF(30, 30), QPointF(30, 90), QPointF(0, 90)};
+    for (const QLineF& line : ruled(notch, 0.0, 7.0))
+        EXPECT_LE(line.length(), (line.y1() > 30 ? 30.0 : 90.0) + 1e-9);
+}
+
+TEST(ScenePainterTest, NoRulingOfNothing)
+{
+    EXPECT_TRUE(ruled({}, 45, 5).isEmpty());
+    EXPECT_TRUE(ruled(QPolygonF{QPointF(0, 0), QPointF(9, 0), QPointF(0, 9)}, 45, 0).isEmpty());
+}
+
+}  // namespace
