@@ -55,8 +55,8 @@ QAbstractSpinBox:focus { padding-right: 25px; }
 QLineEdit:disabled, QComboBox:disabled, QAbstractSpinBox:disabled { color: @faint@; background: transparent; border-color: @line@; }
 QLineEdit[wrong="true"], QAbstractSpinBox[wrong="true"], QComboBox[wrong="true"] { border: 2px dashed @danger@; padding: 1px 7px; }
 QComboBox::drop-down { subcontrol-origin: border; subcontrol-position: center right; width: 26px; border: none; }
-QComboBox::down-arrow, QSpinBox::down-arrow, QDoubleSpinBox::down-arrow { image: url(:/icons/chevron-down-@tint@.svg); width: 12px; height: 12px; }
-QSpinBox::up-arrow, QDoubleSpinBox::up-arrow { image: url(:/icons/chevron-up-@tint@.svg); width: 12px; height: 12px; }
+QComboBox::down-arrow, QSpinBox::down-arrow, QDoubleSpinBox::down-arrow { image: url(:/icons/chevron-down-@tint@.svg); width: @chevron@px; height: @chevron@px; }
+QSpinBox::up-arrow, QDoubleSpinBox::up-arrow { image: url(:/icons/chevron-up-@tint@.svg); width: @chevron@px; height: @chevron@px; }
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button { subcontrol-origin: border; width: 24px; border: none; background: transparent; }
 QAbstractSpinBox::up-button { subcontrol-position: top right; }
 QAbstractSpinBox::down-button { subcontrol-position: bottom right; }
@@ -67,7 +67,8 @@ QComboBox QAbstractItemView::item:selected { background: @accent@; color: @accen
 )";
 
 inline constexpr const char* kChoices = R"(
-QCheckBox, QRadioButton { background: transparent; color: @ink@; min-height: @control@px; spacing: 9px; padding-left: 3px; }
+QCheckBox, QRadioButton { background: transparent; color: @ink@; min-height: @choice@px; spacing: 9px;
+  border: 2px solid transparent; border-radius: 2px; padding: 0 6px 0 1px; }
 QCheckBox::indicator, QRadioButton::indicator { width: @mark@px; height: @mark@px; border: 1px solid @edge@; background: @paper@; }
 QCheckBox::indicator { border-radius: 2px; }
 QRadioButton::indicator { border-radius: @markRound@px; }
@@ -75,7 +76,7 @@ QCheckBox::indicator:checked { background: @accent@; border-color: @accent@; ima
 QRadioButton::indicator:checked { width: @markChosen@px; height: @markChosen@px; border: @markThick@px solid @accent@; background: @paper@; }
 QCheckBox::indicator:disabled, QRadioButton::indicator:disabled { border-color: @line@; background: transparent; }
 QCheckBox:disabled, QRadioButton:disabled { color: @faint@; }
-QCheckBox:focus, QRadioButton:focus { outline: none; border: 2px solid @focus@; border-radius: 2px; padding-left: 1px; }
+QCheckBox:focus, QRadioButton:focus { outline: none; border-color: @focus@; }
 QGroupBox { border: none; border-top: 1px solid @line@; margin-top: @groupTop@px; padding-top: 8px; }
 QGroupBox::title { subcontrol-origin: margin; subcontrol-position: top left; padding-right: 8px; color: @quiet@; }
 )";
@@ -119,7 +120,7 @@ QString filled(QString text, const Scheme& s, double textScale, Reach reach)
     const auto number = [](int n) { return QString::number(n); };
     const QString tint = s.isDark() ? QStringLiteral("pale") : QStringLiteral("ink");
     const QString untint = s.isDark() ? QStringLiteral("ink") : QStringLiteral("pale");
-    const std::array<std::pair<const char*, QString>, 29> words{{
+    const std::array<std::pair<const char*, QString>, 31> words{{
         {"window", s.window.name()}, {"paper", s.paper.name()}, {"panel", s.panel.name()}, {"ink", s.ink.name()},
         {"quiet", s.quietInk.name()}, {"line", s.line.name()}, {"accent", s.accent.name()},
         {"accentInk", s.accentInk.name()}, {"focus", s.focus.name()}, {"danger", s.danger.name()},
@@ -127,7 +128,7 @@ QString filled(QString text, const Scheme& s, double textScale, Reach reach)
         {"pressed", between(s.window, s.ink, 0.16).name()}, {"chosen", between(s.window, s.accent, 0.16).name()},
         {"accentHover", between(s.accent, s.ink, 0.25).name()}, {"faint", between(s.window, s.ink, 0.45).name()},
         {"title", type(Type::Title)}, {"request", type(Type::Request)}, {"small", type(Type::Small)},
-        {"control", number(control)}, {"inner", number(control - 8)}, {"innerTool", number(control - 18)},
+        {"control", number(control)}, {"choice", number(control - 4)}, {"chevron", number(qRound(12 * textScale))}, {"inner", number(control - 8)}, {"innerTool", number(control - 18)},
         {"mark", number(mark)}, {"markRound", number(mark / 2 + 1)}, {"markChosen", number(mark - 10)},
         {"markThick", number(6)}, {"groupTop", number(qRound(20 * textScale))}, {"tint", tint}, {"untint", untint},
     }};

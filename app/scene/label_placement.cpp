@@ -22,6 +22,7 @@ public:
         : m_asks(asks), m_paper(paper.adjusted(kGap, kGap, -kGap, -kGap)), m_taken(taken), m_shyness(shyness),
           m_placed(asks.size())
     {
+        for (const LabelAsk& ask : asks) m_sizes.push_back(measured(ask));
     }
 
     QVector<PlacedLabel> run()
@@ -34,7 +35,7 @@ public:
     }
 
 private:
-    [[nodiscard]] QSizeF sizeOf(const LabelAsk& ask) const
+    [[nodiscard]] QSizeF measured(const LabelAsk& ask) const
     {
         const QFontMetricsF metrics(ask.font);
         const double widest = std::max(60.0, m_paper.width() * kWidest);
@@ -57,7 +58,7 @@ private:
 
     void settle(qsizetype i, const QRectF& box, Qt::Alignment alignment, bool leader, QPointF anchor)
     {
-        m_placed[i] = {box, leader, meetsAny(box, m_shyness.body), anchor, alignment};
+        m_placed[i] = {m_asks[i], box, leader, meetsAny(box, m_shyness.body), anchor, alignment};
         m_taken.push_back(box);
     }
 
@@ -79,7 +80,7 @@ private:
 
     void placeInList(qsizetype i)
     {
-        const QSizeF size = sizeOf(m_asks[i]);
+        const QSizeF size = m_sizes[i];
         QRectF box(m_paper.topLeft() + QPointF(8, 8), size);
         for (int column = 0; column < 6; ++column, box.moveLeft(box.left() + m_paper.width() * kWidest * 0.8))
             for (box.moveTop(m_paper.top() + 8); box.bottom() <= m_paper.bottom(); box.moveTop(box.top() + 2))
@@ -91,7 +92,7 @@ private:
     [[nodiscard]] bool placeInside(qsizetype i)
     {
         const QPolygonF seen = m_asks[i].outline.intersected(QPolygonF(m_paper));
-        const QSizeF size = sizeOf(m_asks[i]);
+        const QSizeF size = m_sizes[i];
         const QRectF bounds = seen.boundingRect();
         for (int step = 0; step < 24; ++step) {
             const double dy = (step % 2 == 0 ? 1 : -1) * ((step + 1) / 2) * bounds.height() / 26.0;
@@ -118,7 +119,7 @@ private:
         const QLineF whole(line.first(), line.last());
         const QLineF unit = whole.length() > 0 ? whole.normalVector().unitVector() : QLineF(0, 0, 1, 0);
         const QPointF normal(unit.dx(), unit.dy());
-        const QSizeF size = sizeOf(m_asks[i]);
+        const QSizeF size = m_sizes[i];
         const double reach = (std::abs(normal.x()) * size.width() + std::abs(normal.y()) * size.height()) / 2.0;
         for (int step = 0; step < 12; ++step) {
             for (const double way : {1.0, -1.0}) {
@@ -167,10 +168,10 @@ private:
                          [&](qsizetype a, qsizetype b) { return anchorOf(a).y() < anchorOf(b).y(); });
         edge = clearEdge(column, edge, left);
         double total = 0.0;
-        for (const qsizetype i : column) total += sizeOf(m_asks[i]).height() + kGap;
+        for (const qsizetype i : column) total += m_sizes[i].height() + kGap;
         double floor = m_paper.top();
         for (const qsizetype i : column) {
-            const QSizeF size = sizeOf(m_asks[i]);
+            const QSizeF size = m_sizes[i];
             const QPointF anchor = anchorOf(i);
             QRectF box(QPointF(left ? edge - size.width() : edge, anchor.y() - size.height() / 2), size);
             box = held(box);
@@ -190,7 +191,7 @@ private:
     [[nodiscard]] bool isClear(const QVector<qsizetype>& column, double edge, bool left, bool crossingEdges) const
     {
         return std::all_of(column.begin(), column.end(), [&](qsizetype i) {
-            const QSizeF size = sizeOf(m_asks[i]);
+            const QSizeF size = m_sizes[i];
             const QRectF box(QPointF(left ? edge - size.width() : edge, anchorOf(i).y() - size.height()),
                              QSizeF(size.width(), 2.0 * size.height()));
             return box.left() >= m_paper.left() && box.right() <= m_paper.right() && !meetsAny(box, m_shyness.body) &&
@@ -226,6 +227,7 @@ private:
     QVector<QRectF> m_taken;
     const LabelShyness& m_shyness;
     QVector<PlacedLabel> m_placed;
+    QVector<QSizeF> m_sizes;
     QVector<qsizetype> m_columns;
 };
 

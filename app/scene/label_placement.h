@@ -29,6 +29,7 @@ struct LabelAsk {
 };
 
 struct PlacedLabel {
+    LabelAsk ask;
     QRectF box;         // device, padding included; empty: not shown
     bool hasLeader = false;
     bool onBody = false;

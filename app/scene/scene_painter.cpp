@@ -35,20 +35,34 @@ public:
         }
     }
 
-    void label(const SceneShape& shape, const LabelAsk& ask, const PlacedLabel& placed)
+    void label(const PlacedLabel& placed, Role role)
     {
-        const QColor colour = shape.role == Role::Landmark ? m_scheme.ink : m_scheme.of(shape.role);
-        if (placed.hasLeader) leader(placed, colour, ask.kind != LabelKind::Name);
-        QRectF text = placed.box;
-        if (ask.kind == LabelKind::Word || placed.onBody) m_painter.fillRect(placed.box.adjusted(1, 1, -1, -1), veil(0.8));
-        if (ask.kind == LabelKind::Plaque) {
+        if (placed.box.isEmpty()) return;
+        const QColor colour = m_scheme.of(role);
+        const LabelKind kind = placed.ask.kind;
+        if (kind == LabelKind::Word || placed.onBody) m_painter.fillRect(placed.box.adjusted(1, 1, -1, -1), veil(0.8));
+        if (kind == LabelKind::Plaque) {
             m_painter.setPen(QPen(colour, 1.0));
             m_painter.setBrush(m_scheme.paper);
             m_painter.drawRect(placed.box.adjusted(0.5, 0.5, -0.5, -0.5));
         }
-        text.adjust(6, 2, -6, -2);
-        m_painter.setFont(ask.font);
-        haloed(text, placed.alignment, ask.text, colour);
+        m_painter.setFont(placed.ask.font);
+        haloed(placed.box.adjusted(6, 2, -6, -2), placed.alignment, placed.ask.text, colour);
+    }
+
+    // A hairline from the label to its shape; on an area it ends in a dot.
+    void leader(const PlacedLabel& placed, Role role)
+    {
+        if (placed.box.isEmpty() || !placed.hasLeader) return;
+        const QColor colour = m_scheme.of(role);
+        const bool onArea = placed.ask.kind != LabelKind::Name;
+        QLineF line(leaderStart(placed), placed.anchor);
+        if (line.length() < 8) return;
+        if (!onArea) line.setLength(line.length() - 5.0 * m_weight);
+        QPainterPath path(line.p1());
+        path.lineTo(line.p2());
+        stroke(path, pen(colour, 0.8), 0.6);
+        if (onArea) dot(placed.anchor, colour, 1.6);
     }
 
 private:
@@ -187,20 +201,13 @@ private:
         m_painter.fillPath(point, colour);
     }
 
-    void leader(const PlacedLabel& placed, const QColor& colour, bool onArea)
+    // Where a leader leaves its label: at the side that looks at the anchor.
+    static QPointF leaderStart(const PlacedLabel& placed)
     {
         const QRectF& box = placed.box;
-        const bool fromRight = placed.anchor.x() > box.center().x();
-        QPointF from(fromRight ? box.right() - 2 : box.left() + 2, box.center().y());
         if (placed.anchor.x() > box.left() && placed.anchor.x() < box.right())
-            from = {box.center().x(), placed.anchor.y() > box.center().y() ? box.bottom() - 1 : box.top() + 1};
-        QLineF line(from, placed.anchor);
-        if (line.length() < 8) return;
-        if (!onArea) line.setLength(line.length() - 5.0 * m_weight);
-        QPainterPath path(line.p1());
-        path.lineTo(line.p2());
-        stroke(path, pen(colour, 0.8), 0.6);
-        if (onArea) dot(placed.anchor, colour, 1.6);
+            return {box.center().x(), placed.anchor.y() > box.center().y() ? box.bottom() - 1 : box.top() + 1};
+        return {placed.anchor.x() > box.center().x() ? box.right() - 2 : box.left() + 2, box.center().y()};
     }
 
     // Letters with a rim of paper, so that they can be read on any ink beneath.
@@ -221,62 +228,7 @@ private:
     double m_bold;
 };
 
-QPolygonF onDevice(const SceneShape& shape, const QTransform& cmToDevice)
-{
-    return cmToDevice.map(QPolygonF(shape.points));
-}
-
-LabelKind kindOf(const SceneShape& shape)
-{
-    if (shape.points.isEmpty()) return LabelKind::Listed;
-    if (shape.role == Role::Arrow) return LabelKind::Plaque;
-    if (shape.figure == Figure::Closed) return LabelKind::Word;
-    return LabelKind::Name;
-}
-
-struct Asked {
-    QVector<LabelAsk> asks;
-    QVector<qsizetype> shapes;  // which shape asked
-};
-
-Asked asked(const Scene& scene, const QTransform& cmToDevice, double textScale)
-{
-    Asked made;
-    for (qsizetype i = 0; i < scene.size(); ++i) {
-        const SceneShape& shape = scene[i];
-        if (shape.label.isEmpty()) continue;
-        const Type type = shape.role == Role::Arrow    ? Type::Body  // its figures stand in one line
-                          : shape.role == Role::Strike ? Type::PlateWord
-                                                       : Type::PlateLabel;
-        const QFont font = fontOf(type, textScale);
-        QPolygonF outline = onDevice(shape, cmToDevice);
-        if (kindOf(shape) == LabelKind::Name && outline.size() > 1)
-            outline = QPolygonF{(outline[outline.size() / 2 - 1] + outline[outline.size() / 2]) / 2.0};
-        made.asks.push_back({kindOf(shape), shape.label, font, outline});
-        made.shapes.push_back(i);
-    }
-    return made;
-}
-
-// A small target region is kept clear of words; one that fills the paper cannot be.
-QVector<QRectF> keptClear(const Scene& scene, const QTransform& cmToDevice, const QRectF& paper, QVector<QRectF> taken)
-{
-    for (const SceneShape& shape : scene) {
-        if (shape.role != Role::Region) continue;
-        const QRectF box = onDevice(shape, cmToDevice).boundingRect();
-        if (box.width() < paper.width() / 3.0 && box.height() < paper.height() / 3.0) taken.push_back(box);
-    }
-    return taken;
-}
-
 }  // namespace scene_detail
-
-QVector<PlacedLabel> sceneLabels(const Scene& scene, const QTransform& cmToDevice, double textScale,
-                                 const QRectF& paper, const QVector<QRectF>& taken, const LabelShyness& shyness)
-{
-    return placeLabels(scene_detail::asked(scene, cmToDevice, textScale).asks, paper,
-                       scene_detail::keptClear(scene, cmToDevice, paper, taken), shyness);
-}
 
 void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, const QTransform& cmToDevice,
                 double textScale, const QRectF& paper, const QVector<QRectF>& taken, const LabelShyness& shyness)
@@ -287,13 +239,15 @@ void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, con
     for (const Role role : {Role::Strike, Role::Near, Role::Region, Role::Construction, Role::Landmark, Role::Other,
                             Role::Arrow, Role::Ideal})
         for (const SceneShape& shape : scene)
-            if (shape.role == role) hand.shape(shape, scene_detail::onDevice(shape, cmToDevice));
-    const scene_detail::Asked asked = scene_detail::asked(scene, cmToDevice, textScale);
+            if (shape.role == role) hand.shape(shape, cmToDevice.map(QPolygonF(shape.points)));
     const QRectF sheet = paper.isEmpty() ? QRectF(painter.window()) : paper;
-    const QVector<PlacedLabel> placed =
-        placeLabels(asked.asks, sheet, scene_detail::keptClear(scene, cmToDevice, sheet, taken), shyness);
-    for (qsizetype i = 0; i < placed.size(); ++i)
-        if (!placed[i].box.isEmpty()) hand.label(scene[asked.shapes[i]], asked.asks[i], placed[i]);
+    const QVector<PlacedLabel> placed = sceneLabels(scene, cmToDevice, textScale, sheet, taken, shyness);
+    QVector<Role> roles;
+    for (const SceneShape& shape : scene)
+        if (!shape.label.isEmpty()) roles.push_back(shape.role);
+    // Leaders first, so that none runs through a word.
+    for (qsizetype i = 0; i < placed.size(); ++i) hand.leader(placed[i], roles[i]);
+    for (qsizetype i = 0; i < placed.size(); ++i) hand.label(placed[i], roles[i]);
     painter.restore();
 }
 

@@ -38,14 +38,14 @@ ULNA, RADIUS = turned(side_bones.ULNA, 4, 10.5), turned(side_bones.RADIUS, 8, 8)
 def ghost(p):
     """The body's outline, barely there, so that bared bones do not float."""
     p.on("bone", "trunk")
-    for points, a, b in ((NECK_BACK, .2, 1), (NECK_FRONT, .04, .6)):
-        p.ink(pen(Line(points), [.05, .7, .7, .7, .05], a, b), "bone-shade", .6)
+    for points, a, b, inward in ((NECK_BACK, .2, 1, -1), (NECK_FRONT, .04, .6, 1)):
+        p.ink(pen(Line(points), [.05, .7, .7, .7, .05], a, b, inward), "bone-shade", .6)
     p.on("bone", "arm")
-    p.ink(pen(Line(ARM_BACK[3:]), [.05, .7, .7, .7, .7, .05]), "bone-shade", .6)
-    p.ink(pen(Line(ARM_FRONT[3:]), [.05, .7, .7, .7, .05]), "bone-shade", .6)
+    p.ink(pen(Line(ARM_BACK[3:]), [.05, .7, .7, .7, .7, .05], bias=-1), "bone-shade", .6)
+    p.ink(pen(Line(ARM_FRONT[3:-2]), [.05, .7, .7, .7, .05], bias=1), "bone-shade", .6)
     p.on("bone", "forearm")
-    p.ink(pen(Line(FORE_BACK[2:]), [.05, .7, .7, .7, .3], 0, .92), "bone-shade", .6)
-    p.ink(pen(Line(FORE_FRONT[2:]), [.05, .7, .7, .7, .3], 0, .9), "bone-shade", .6)
+    p.ink(pen(Line(FORE_BACK[2:]), [.05, .7, .7, .7, .3], 0, .92, -1), "bone-shade", .6)
+    p.ink(pen(Line(FORE_FRONT[2:]), [.05, .7, .7, .7, .3], 0, .9, 1), "bone-shade", .6)
 
 
 def ribs(p):

@@ -1,7 +1,7 @@
 """Three-quarter plate: elbow and forearm, which comes forward in front of the trunk."""
 import math
 
-from engrave import Line, between, contour, echo, glow, hatch, pen, ramp
+from engrave import Line, between, contour, glow, hatch, pen, ramp
 from quarter_frame import FORE_BACK, FORE_FRONT, fore
 from quarter_tools import hump, shade
 

@@ -1,6 +1,4 @@
 """Three-quarter plate: the skin of neck and chest, and the order of painting."""
-import math
-
 import quarter_arm
 import quarter_cloth
 import quarter_forearm
@@ -13,7 +11,7 @@ FOLD = [(268, 280), (280, 296), (290, 309), (304, 324), (322, 338), (342, 349), 
 
 def trunk(p):
     p.on("skin", "trunk")
-    p.area([(290, 4, "c"), *NECK_BACK[1:-3], *TRUNK_BACK[:8], (206, 362, "c"), *quarter_cloth.HEM[2:],
+    p.area([(290, 4, "c"), *NECK_BACK[1:-3], *TRUNK_BACK[:8], (206, 362, "c"), *quarter_cloth.ROLL[2:-1], (466, 178, "c"),
             (*NECK_FRONT[8], "c"), *NECK_FRONT[7:2:-1], (405, 124), (408, 117.5, "c"), (420, 118.5), (431, 115), (438.5, 106.5), (441, 94), (440, 60), (426, 4, "c")],
            "wash.trunk")
     hollow(p)

@@ -4,7 +4,7 @@ from quarter_tools import glints, lines, shade
 
 
 def washes(p):
-    a, b = (334, 146), (364, 98)           # gone before the skin above it fades
+    a, b = (332, 149), (361, 103)          # gone before the skin above it fades
     p.linear("wash.neck", "trunk", a, b, [(0, "muscle-base"), (.3, "muscle-base", .8), (1, "muscle-base", 0)])
     p.linear("wash.trap", "trunk", a, b, [(0, "muscle-light"), (.3, "muscle-light", .85), (1, "muscle-light", 0)])
     p.linear("wash.strap", "trunk", a, b, [(0, "muscle-base"), (.3, "muscle-base", .7), (1, "muscle-base", 0)])
@@ -17,7 +17,7 @@ def washes(p):
 def neck(p):
     p.on("muscle", "trunk")
     p.area([(298, 50, "c"), (299, 110), (292, 138), (276, 166), (264, 185), (300, 192), (340, 198), (366, 206), (377, 211), (387, 206),
-            (398, 182), (402, 156), (403.5, 134), (405, 118), (408, 60, "c")], "wash.neck")
+            (397, 182), (400.8, 158), (402.4, 138), (404, 118), (406, 60, "c")], "wash.neck")
     # floor of the side triangle: scalene and levator, sinking behind the collar bone
     deep = Line([(264, 186), (284, 189), (306, 191), (332, 194)])
     shade(p, [(286, 150), (302, 146), (314, 152), (330, 182)], deep, "muscle-shade", .3, 4, lambda s: 1)
@@ -31,7 +31,7 @@ def neck(p):
     lines(p, [[(392, 122), (402, 122)], [(392, 140), (400, 140)], [(388, 176), (396, 176)], [(384, 202), (387, 202)]], 4, .5, .65, lift=.15)
     shade(p, [(368, 120), (372, 150), (374, 180), (376, 202)], [(382, 120), (384, 150), (382, 180), (379, 206)], "muscle-shade", .22, 3, lambda s: ramp(s, (0, 0), (.4, 1), (1, .8)))
     p.ink(pen([(384.6, 130), (385.5, 154), (383, 182), (379.5, 207)], [.05, .7, 1.0, .3]), "muscle-line", .85)
-    p.ink(pen([(404.5, 122), (403, 138), (401, 156), (396, 182), (387, 206)], [.05, 1.1, 1.5, 1.2, .3]), "muscle-line")
+    p.ink(pen([(402.8, 128), (401.8, 142), (400, 158), (395.5, 182), (387, 206)], [.05, 1.1, 1.5, 1.2, .3]), "muscle-line")
     # near sternomastoid, its two heads
     scm = [(296, 50, "c"), (304, 74), (320, 106), (335, 136), (350, 166), (363, 189), (371, 205, "c"), (365, 207, "c"), (356, 194), (349, 183), (351, 199, "c"),
            (331, 194, "c"), (329, 180), (321, 156), (310, 128), (300, 96), (292, 50, "c")]
