@@ -3,7 +3,7 @@
 //
 // Keys: arrows move the crosshair 5 mm, with Shift 1 mm; Enter places the mark, Enter again
 // asks for the grade; Backspace or Delete withdraws it; + and - zoom, 0 shows the whole
-// plate; Ctrl with arrows pans. Mouse: click marks (or drags a mark that is there), wheel
+// plate; Ctrl with arrows pans. Mouse: click marks, a drag carries the mark to where it ends, wheel
 // zooms at the pointer, middle or right button or Space with left drags the paper. Touch: one
 // finger shows a loupe above the finger and marks where it lifts, two fingers pan and zoom.
 //

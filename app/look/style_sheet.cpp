@@ -68,7 +68,7 @@ QComboBox QAbstractItemView::item:selected { background: @accent@; color: @accen
 
 inline constexpr const char* kChoices = R"(
 QCheckBox, QRadioButton { background: transparent; color: @ink@; min-height: @choice@px; spacing: 9px;
-  border: 2px solid transparent; border-radius: 2px; padding: 0 6px 0 1px; }
+  border: 2px solid transparent; border-radius: 2px; padding: 0 4px; }
 QCheckBox::indicator, QRadioButton::indicator { width: @mark@px; height: @mark@px; border: 1px solid @edge@; background: @paper@; }
 QCheckBox::indicator { border-radius: 2px; }
 QRadioButton::indicator { border-radius: @markRound@px; }

@@ -1,120 +1,133 @@
 """Shoulder from the side: the skin of the arm, and the quiet surface cues of the shoulder."""
-import math
+from engrave import Line, between, contour, pen, ramp
+from side_frame import ARM_BACK, ARM_FRONT, BRACHIORADIALIS, fore
+from side_tools import cluster, hump, pool, rise, soft
 
-from engrave import Line, between, contour, echo, glow, hatch, pen, ramp
-from side_frame import ARM_BACK, ARM_FRONT
-
-INSERT = (242, 376)
-BORDER_FRONT = [(294, 298), (284, 319), (269, 343), (254, 363), INSERT]
-BORDER_BACK = [(185, 302), (197, 325), (212, 346), (228, 365), (240, 377)]
+# lower borders of the deltoid: they lose themselves before they meet
+BORDER_FRONT = [(291, 326), (283.5, 340), (273.5, 352), (262, 362), (252, 369)]
+BORDER_BACK = [(190.2, 314), (196.4, 327), (206, 340.5), (217.5, 353), (230, 365)]
+CORNER = [fore(9, -32.7), fore(18, -33.4), fore(32, -35.6)]           # the elbow's line runs on into the forearm's
 
 
 def arm(p):
-    from side_skin import hump, shade
     p.on("skin", "arm")
-    p.area([*ARM_BACK[2:], (224, 549), (228, 537), (241, 522), (260, 510), (272, 503), *ARM_FRONT[:2:-1],
-            (286, 191), (276, 187), (262, 183), (240, 181), (218, 184), (202, 190)], "skin-base")
-    p.area([(*ARM_FRONT[2], "c"), *ARM_FRONT[3:-1], (*ARM_FRONT[-1], "c"), (266, 500), (244, 480), (228, 400), (230, 320),
-            (246, 240), (268, 198)], "wash.arm")
-    p.areas_of(glow([(220, 205), (210, 232), (209, 262), (214, 294), (224, 332)], 19, 27, 7, .3), "skin-light", .12)
-    p.areas_of(glow([(209, 356), (206, 388), (208, 422), (215, 466)], 12, 20, 5, .3), "skin-light", .14)
-    deltoid(p, shade, hump)
-    upper(p, shade, hump)
-    elbow(p, shade, hump)
-    front, back = Line(ARM_FRONT[2:]), Line(ARM_BACK[2:])
-    p.ink(contour(front.part(.0, .44), .4, 2.0, side=-1, press=lambda t: ramp(t, (0, .15), (.4, .8), (.75, 1.1), (1, .6))), "skin-line")
-    p.ink(contour(front.part(.40, 1), .5, 2.2, side=-1, press=lambda t: ramp(t, (0, .4), (.3, 1), (1, 1.1))), "skin-line")
-    p.ink(contour(back.part(.10, .38), .3, 1.4, side=1, press=lambda t: ramp(t, (0, .2), (.3, 1), (1, 1))), "skin-line")
-    p.ink(contour(back.part(.35, 1), .4, 1.7, side=1, press=lambda t: ramp(t, (0, .4), (.2, 1), (.85, 1.15), (1, 1.3))), "skin-line")
+    p.area([*ARM_BACK[2:], (238, 548), (246, 530), (262, 504), (279, 480), (*ARM_FRONT[-2], "c"), *ARM_FRONT[-3:1:-1],
+            (284, 188), (274, 184.5), (262, 183), (240, 181), (218, 184), (202, 190)], "skin-base")
+    p.area([(*ARM_FRONT[2], "c"), *ARM_FRONT[3:-2], (*ARM_FRONT[-2], "c"), *BRACHIORADIALIS[2::-1], (244, 440), (232, 390), (230, 320),
+            (244, 240), (268, 196)], "wash.arm")
+    deltoid(p)
+    upper(p)
+    elbow(p)
+    edges(p)
 
 
-def deltoid(p, shade, hump):
-    edge = Line([(288, 193), *ARM_FRONT[3:8], (288, 312), (278, 332), (263, 355), (247, 375)])
-    core = Line([(278, 196), (274, 222), (270, 246), (264, 272), (257, 296), (250, 316), (246, 332), (243, 350), (241, 368)])
-    rim = lambda s: ramp(s, (0, 0), (.3, .8), (.55, 1), (.75, .8), (1, 0))
-    shade(p, between(core, edge, .45), edge, "skin-shade", .11, 5, rim)
-    p.ink(hatch(core, edge, 4.2, lambda s: ramp(s, (0, .1), (.2, .5), (.45, .9), (.7, .9), (1, .5)),
-                lambda s: ramp(s, (0, .25), (.3, .6), (.65, .65), (.85, .4), (1, .2)), bow=lambda s: -.08 + .26 * s, t0=.06, t1=.93,
-                half=lambda s: ramp(s, (.22, 0), (.34, .5), (.72, .55), (.86, 0))), "skin-hatch")
-    back = Line(BORDER_BACK)
-    shade(p, back.shifted(lambda t: -17), back, "skin-mid", .12, 5, lambda s: ramp(s, (0, .9), (.3, 1), (1, .0)))
-    shade(p, back.shifted(lambda t: 7), back, "skin-mid", .10, 3, lambda s: ramp(s, (0, .6), (.3, 1), (1, .0)))
-    p.ink(hatch(back.shifted(lambda t: -19), back, 4.6, lambda s: ramp(s, (0, .9), (.4, .6), (1, .2)),
-                lambda s: ramp(s, (0, .5), (.45, .36), (.7, .12)), bow=.12, t0=.03, t1=.6), "skin-hatch")
-    p.ink(pen(back.part(0, .42), [.8, .8, .4, .05]), "skin-line", .75, cue="lean")
-    rear = Line(ARM_BACK[4:9])
-    shade(p, rear.shifted(-9), rear, "skin-mid", .12, 3)
+def edges(p):
+    """Contours: light on the back, none before the furrow, heaviest where biceps and elbow overhang."""
+    back, front = Line(ARM_BACK[2:]), Line(ARM_FRONT[2:])
+    at = lambda ln, y: next(t / 500 for t in range(501) if ln(t / 500)[1] >= y)
+    # deltoid's back runs past the notch into its border; the triceps comes out from under it
+    d = Line([*back.part(at(back, 240), at(back, 311)), *BORDER_BACK[:3]])
+    p.ink(contour(d, .3, 1.0, side=1, press=lambda t: ramp(t, (0, .1), (.4, 1), (.75, 1.1), (1, .1))), "skin-line")
+    p.ink(contour(back.part(at(back, 322), at(back, 517)), .3, 1.15, side=1, press=lambda t: ramp(t, (0, .2), (.2, 1), (.6, .8), (1, .9))), "skin-line")
+    tip = Line([*back.part(at(back, 511), 1), *CORNER])
+    p.ink(contour(tip, .45, 1.75, side=1, press=lambda t: ramp(t, (0, .3), (.3, 1.1), (.6, 1), (1, .1))), "skin-line")
+    p.ink(contour(front.part(at(front, 292), at(front, 352)), .4, 1.25, side=-1, press=lambda t: ramp(t, (0, .1), (.4, .9), (.8, .9), (1, .2))), "skin-line")
+    p.ink(contour(front.part(at(front, 343), at(front, 473)), .45, 1.6, side=-1, press=lambda t: ramp(t, (0, .1), (.3, .8), (.75, 1.2), (.95, .9), (1, .3))), "skin-line")
+    b = Line([*BRACHIORADIALIS, (303, 478.6)])
+    p.ink(contour(b, .5, 1.1, side=-1, press=lambda t: ramp(t, (0, .05), (.4, .9), (.7, 1.1), (1, .3))), "skin-line")
 
 
-def upper(p, shade, hump):
-    """Biceps in front, triceps behind, the groove between."""
-    edge = Line([(286.5, 334), (286.3, 345), *ARM_FRONT[10:]])
-    core = Line([(268, 340), (264, 360), (263, 386), (262, 410), (261, 434), (260, 460), (259, 482), (258, 494)])
-    rim = lambda s: ramp(s, (0, .2), (.2, .9), (.7, 1), (1, .6))
-    shade(p, between(core, edge, .5), edge, "skin-shade", .11, 4, rim)
-    p.ink(hatch(core, edge, 4.1, lambda s: ramp(s, (0, .5), (.15, .8), (.8, .9), (1, .55)), .66,
-                bow=lambda s: .04 + .12 * s, half=lambda s: ramp(s, (.08, 0), (.2, .5), (.75, .5), (.9, 0))), "skin-hatch")
-    p.areas_of(glow([(244, 382), (243, 408), (244, 434), (248, 460), (253, 488)], 13, 10, 4), "skin-mid", .09)
-    rear = Line(ARM_BACK[9:18])
-    shade(p, rear.shifted(-8), rear, "skin-mid", .12, 3)
+def deltoid(p):
+    # its light, high on the rounding toward us; shade falling round its lower front
+    pool(p, [(214, 216), (208, 238), (209, 262), (217, 292), (229, 324)], 22, 30, "skin-light", .72, 12, .12)
+    edge = Line([*ARM_FRONT[3:10], (288, 330), (279, 344), (263, 360), (248, 371)])
+    core = Line([(284, 206), (280, 232), (274, 258), (268, 280), (261, 300), (254, 318), (248, 334), (245, 348), (242, 362)])
+    rim = rise((0, 0), (.25, .5), (.55, 1), (.75, .8), (1, 0))
+    soft(p, between(core, edge, .25), edge, "skin-shade", .50, 9, rim)
+    p.ink(cluster(core, edge, 19, .27, .84, .92, .58, lambda s: -.06 + .26 * s, .07, peak=.58), "skin-hatch")
+    back, front = Line(BORDER_BACK), Line(BORDER_FRONT)
+    pool(p, [(188, 300), (193, 322), (206, 341), (220, 355), (233, 366)], 10, 15, "skin-mid", .62, 11, .1)
+    pool(p, [(297, 318), (285, 337), (273, 351), (260, 362), (250, 370)], 8, 12, "skin-mid", .40, 8, .1)
+    p.ink(cluster(back.shifted(-20), back, 7, .12, .74, .75, .42, .14, .10), "skin-hatch")
+    rear = Line(ARM_BACK[5:9])
+    soft(p, rear.shifted(-11), rear, "skin-mid", .24, 6, hump(.9))
+    # the end: two shades that die before they meet, one dimple
+    pool(p, [(241.6, 371), (241.8, 379), (242.4, 392)], 9, 9, "skin-mid", .30, 9, .05)
 
 
-def elbow(p, shade, hump):
-    tip = Line([(202.6, 520), (206, 538), (213.5, 547.5), (225, 552.5), (240, 555), (256, 559)])
-    inner = Line([(210, 520), (215, 531), (221, 537), (229, 541), (241, 543), (256, 546)])
-    shade(p, inner, tip, "skin-mid", .19, 3)
-    p.ink(hatch(inner, tip, 4.6, lambda s: .95 * math.sin(math.pi * min(1, s + .12)) ** .7, .48, bow=.06, t0=.06, t1=.66), "skin-hatch")
-    # hollow between olecranon and lateral epicondyle, and the epicondyle's own small swell
-    hollow = Line([(213, 492), (219, 508), (224, 522), (227, 536)])
-    shade(p, hollow.shifted(8), hollow, "skin-mid", .16, 3, hump(1.2))
-    shade(p, hollow.shifted(-5), hollow, "skin-mid", .13, 3, hump(1.2))
-    p.ink(echo(hollow, 3, 2.7, .5), "skin-hatch", .9)
-    knob = Line([(229, 510), (232, 518), (238, 523), (246, 523), (254, 518)])
-    shade(p, knob.shifted(7), knob, "skin-mid", .09, 3, lambda s: math.sin(math.pi * s ** 1.4))
-    p.areas_of(glow([(231, 511), (238, 515), (247, 511)], 5, 8, 3), "skin-light", .14)
-    # crease of the bend; brachioradialis rising from the humerus
-    crease = Line([(280.8, 488), (277, 496), (269.5, 502), (259, 505.5)])
-    p.ink(pen(crease, [.5, 1.2, .6, .05]), "skin-line")
-    swell = Line([(251, 452), (257, 472), (266, 490), (280, 505), (300, 515)])
-    shade(p, swell.shifted(12), swell, "skin-mid", .10, 4, hump(1.3))
-    p.ink(pen([(287, 504), (280, 511), (269, 514)], [.05, .7, .05]), "skin-line", .7, cue="full")
-    p.ink([pen([(209, 470), (216, 478), (226, 481)], [.05, .5, .05]), pen([(207, 484), (214, 491), (223, 494)], [.05, .5, .05])],
+def upper(p):
+    """Biceps in front, triceps behind, the groove over brachialis between."""
+    pool(p, [(207, 338), (203, 358), (204.5, 384), (209, 412), (214, 440)], 13, 17, "skin-light", .62, 10, .12)
+    edge = Line([(286, 350), (286, 364), (289, 382), (292.4, 402), (294.2, 419), (293.2, 435), (289.2, 450), (281, 466)])
+    core = Line([(268, 350), (266, 364), (265, 384), (265, 404), (265, 420), (264, 436), (262, 448), (264, 456)])
+    rim = rise((0, 0), (.25, .7), (.7, 1), (1, .3))
+    soft(p, between(core, edge, .35), edge, "skin-shade", .45, 8, rim)
+    p.ink(cluster(core, edge, 14, .28, .93, .86, .6, lambda s: .02 + .16 * s, .06, peak=.62), "skin-hatch")
+    # lateral groove between the flexors and triceps, running down from the dimple
+    groove = Line([(242, 392), (241.6, 412), (243, 432), (246.5, 450), (251, 466)])
+    pool(p, groove.pts[::6], 12, 10, "skin-mid", .34, 9, .1)
+    # lateral head of the triceps over its flat tendon
+    ten = Line([(229, 424), (224, 446), (217, 466), (209.5, 484)])
+    pool(p, ten.pts[::6], 6, 8, "skin-mid", .26, 8, .1)
+    rear = Line(ARM_BACK[8:14])
+    soft(p, rear.shifted(-9), rear, "skin-mid", .30, 6, hump(1))
+
+
+def elbow(p):
+    # two planes: the tendon's flat above the corner, the ulnar edge below it
+    tip = Line([(203, 530), (206.2, 538.6), (213, 545), (223, 549), (234, 552), (246, 554.6), (258, 557.4)])
+    inner = Line([(212, 526), (214.5, 532), (219, 536), (226, 539), (236, 541), (247, 543.6), (259, 547)])
+    soft(p, inner, tip, "skin-mid", .5, 8, rise((0, 0), (.3, .9), (.7, 1), (1, 0)))
+    soft(p, between(inner, tip, .5), tip, "skin-shade", .35, 6, rise((0, 0), (.35, .9), (.7, 1), (1, 0)))
+    pool(p, [(208.5, 500), (209, 514), (211.5, 529)], 4.5, 4, "skin-light", .55, 6)
+    # hollow between olecranon and epicondyle; the epicondyle shaded on one side only
+    hollow = Line([(215.5, 490), (219, 504), (222.4, 518), (225.5, 533)])
+    soft(p, hollow.shifted(7), hollow, "skin-mid", .38, 7, hump(1.2))
+    soft(p, hollow.shifted(-8), hollow, "skin-mid", .42, 7, hump(1.2))
+    p.ink([pen(hollow.shifted(-1.5, .22, .72), [.05, .4, .05]), pen(hollow.shifted(-4.3, .34, .82), [.05, .45, .05])], "skin-hatch", .8)
+    pool(p, [(231, 509), (236, 512), (243, 511)], 5, 6, "skin-light", .34, 8)
+    knob = Line([(229, 518), (234.5, 522.6), (241.5, 522.6), (247, 518.5)])
+    soft(p, knob.shifted(7), knob, "skin-mid", .16, 6, hump(1.1))
+    # crease of the bend, under the brachioradialis; the muscle's hinder side going down the forearm
+    swell = Line([(252, 452), (255, 470), (260, 486), (268, 500), (280, 511), (296, 519)])
+    soft(p, swell.shifted(11), swell, "skin-mid", .2, 7, hump(1.2))
+    pool(p, [(262, 460), (270, 472), (282, 483), (296, 490)], 8, 7, "skin-light", .5, 7)
+    b = Line(BRACHIORADIALIS)
+    soft(p, b.shifted(-8, 0, .75), b.part(0, .75), "skin-shade", .4, 6, rise((0, 0), (.5, .9), (.85, .8), (1, 0)))
+    p.ink(pen([(287, 490), (279, 497), (268, 500)], [.05, .7, .05]), "skin-line", .7, cue="full")
+    p.ink([pen([(208, 472), (216, 479), (226, 481)], [.05, .5, .05]), pen([(207, 486), (214, 492), (223, 494)], [.05, .5, .05])],
           "skin-line", .6, cue="older")
 
 
 def surface(p):
-    from side_skin import hump, shade
     p.on("surface", "trunk", "clavicle-line", "Line of the clavicle")
-    clav = Line([(265, 191.5), (274, 190), (283, 193), (290.5, 199), (297, 206), (302, 208.5)])
-    top = Line([(259, 183.5), (271, 181), (282, 184), (290, 190), (296, 196.5), (301, 199.5)])
-    shade(p, clav, between(clav, top, .8), "skin-light", .16, 3, hump(.9))
-    shade(p, clav.shifted(6), clav, "skin-mid", .12, 3, hump(1))
-    p.ink(pen(clav, [.05, .5, .75, .9, .2]), "skin-line", .7)
-    p.ink(pen(top.part(.1, .95), [.05, .35, .5, .4, .05]), "skin-line", .55, cue="lean")
+    clav = Line([(262, 192.5), (270, 191), (278, 191.6), (285, 195), (291, 200.4), (295, 204.5)])
+    top = Line([(256, 186.5), (266, 184.2), (276, 184), (285, 187.6), (292, 193), (298, 198.6)])
+    soft(p, between(clav, top, .95), between(clav, top, .25), "skin-light", .55, 6, hump(.9))
+    soft(p, clav.shifted(7), clav, "skin-mid", .5, 7, hump(.9))
+    p.ink(pen(clav.part(.04, .9), [.05, .35, .5, .4, .05]), "skin-line", .6)
+    p.ink(pen(top.part(.3, 1), [.05, .3, .45, .3, .05]), "skin-line", .45, cue="lean")
     # one ridge: spine of the scapula, its corner, the acromion's outer edge, its front tip
     p.on("surface", "trunk", "scapular-spine", "Spine of the scapula")
-    spine = Line([(163, 231), (180, 221.5), (198, 212.5), (216, 205.5)])
-    shade(p, spine.shifted(-12), spine, "skin-light", .15, 4, lambda s: ramp(s, (0, 0), (.6, .8), (.9, .9), (1, .4)))
-    shade(p, spine.shifted(14), spine, "skin-mid", .12, 4, lambda s: ramp(s, (0, 0), (.5, .8), (1, .2)))
-    p.ink(pen(spine.part(.1, .94), [.05, .35, .5, .6, .15]), "skin-line", .6)
+    spine = Line([(166, 229), (180, 221.5), (197, 213), (212, 207)])
+    soft(p, spine.shifted(-11), spine, "skin-light", .3, 7, rise((0, 0), (.6, .9), (1, .6)))
+    soft(p, spine.shifted(13), spine, "skin-mid", .26, 7, rise((0, 0), (.5, .9), (1, .55)))
+    p.ink(pen(spine.part(.35, .97), [.05, .3, .4, .3]), "skin-line", .5, cue="lean")
     p.on("surface", "arm", "acromion-step", "Step of the acromion")
-    step = Line([(213, 206.5), (219, 206), (230, 204.8), (241, 203.4), (252, 202.2), (262, 201.2), (267, 198), (268.5, 193)])
-    shade(p, [(210, 194), (224, 186), (240, 181), (254, 180), (264, 182), (270, 187)], step, "skin-light", .13, 4,
-          lambda s: ramp(s, (0, .2), (.2, .9), (.7, 1), (1, .3)))
-    below = Line([(208, 212), (220, 219), (236, 222), (252, 220), (266, 211), (272, 199)])
-    shade(p, below, step, "skin-mid", .14, 4, lambda s: ramp(s, (0, .1), (.35, .8), (.75, 1), (1, 0)))
-    p.ink(pen(step, [.1, .8, .55, .5, .6, .8, .9, .05]), "skin-line", .8)
-    for k in range(4):
-        p.ink(pen(step.shifted(2.3 * (k + 1), .10 + .13 * k, .80 - .01 * k), [.05, .35, .5 - .05 * k, .05]), "skin-hatch", .9)
+    step = Line([(211, 207.6), (215.5, 206.6), (224, 205.6), (240, 204), (252, 202.6), (262, 201.2), (268, 201.2), (271.6, 204), (273, 208.5)])
+    above = Line([(209, 196), (214, 193), (223, 189.5), (240, 186), (252, 185.6), (262, 187.6), (270, 192), (274.5, 198), (276, 205)])
+    soft(p, above, step, "skin-light", .5, 8, rise((0, .3), (.2, .9), (.7, 1), (1, .1)))
+    below = Line([(205, 217), (213, 219), (224, 219.5), (240, 218), (252, 216), (262, 213.6), (267, 211), (269, 209.6), (271, 209)])
+    soft(p, below, step, "skin-mid", .55, 8, rise((0, .2), (.3, .9), (.75, 1), (1, .1)))
+    p.ink([pen(step.part(.0, .44), [.1, .95, .5, .28, .2, .05]), pen(step.part(.52, 1), [.05, .2, .3, .5, .95, .5, .05])], "skin-line", .75)
     p.on("surface", "arm", "deltoid-end", "End of the deltoid")
-    pit = Line([(232, 365), (238, 375), (242, 379), (246, 376), (253, 365)])
-    shade(p, [(236, 388), (239, 391), (242, 392), (245, 391), (248, 388)], pit, "skin-mid", .15, 4, hump(1))
-    p.ink([pen([(231, 366), (236, 373), (241.5, 379)], [.05, .6, .1]), pen([(254, 364), (248, 372), (242.5, 379)], [.05, .7, .1])], "skin-line", .7, cue="lean")
+    b, f = Line(BORDER_BACK), Line(BORDER_FRONT)
+    p.ink([pen(b.part(.52, .82), [.05, .35, .05]), pen(f.part(.3, .8), [.05, .4, .05])], "skin-line", .5, cue="lean")
 
 
 def draw(p):
     # a great circle off to the right: its rim runs down the arm, so the shade has no edge anywhere
     p.radial("wash.arm", "arm", (512, 338), 280,
-             [(0, "skin-shade", 0.85), (0.74, "skin-shade", 0.75), (0.84, "skin-mid", 0.62), (0.93, "skin-mid", 0.25), (1, "skin-mid", 0)])
+             [(0, "skin-shade", 0.7), (0.74, "skin-shade", 0.62), (0.84, "skin-mid", 0.58), (0.93, "skin-mid", 0.25), (1, "skin-mid", 0)])
     arm(p)
     surface(p)
