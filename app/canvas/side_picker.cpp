@@ -8,6 +8,8 @@
 #include <QSvgRenderer>
 #include <algorithm>
 
+#include "app/look/type.h"
+
 namespace fb {
 
 namespace picker_detail {
@@ -15,6 +17,7 @@ namespace picker_detail {
 inline constexpr double kAspect = 182.0 / 318.0;  // of the drawing
 inline constexpr int kGap = 28;
 inline constexpr int kPad = 14;
+inline constexpr int kTallest = 480;  // pixels at plain text size: the figures stay small
 
 QColor between(const QColor& a, const QColor& b, double share)
 {
@@ -180,7 +183,8 @@ void SidePicker::keyPressEvent(QKeyEvent* event)
 // Side by side and never mirrored by the language: the arrows and the figures are the viewer's.
 void SidePicker::resizeEvent(QResizeEvent*)
 {
-    const int height = std::min(this->height(), static_cast<int>((width() - picker_detail::kGap) / 2 / picker_detail::kAspect));
+    const int tallest = static_cast<int>(picker_detail::kTallest * textScaleOf(font()));
+    const int height = std::min({this->height(), tallest, static_cast<int>((width() - picker_detail::kGap) / 2 / picker_detail::kAspect)});
     const int width = static_cast<int>(height * picker_detail::kAspect) + 2;
     const int left = (this->width() - 2 * width - picker_detail::kGap) / 2;
     const int top = (this->height() - height) / 2;

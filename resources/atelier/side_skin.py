@@ -28,15 +28,15 @@ def chest(p, front):
     soft(p, c.shifted(lambda t: 3 + 12 * t), c, "skin-shade", .3, 6, rise((0, 0), (.5, .6), (1, 1)))
     p.ink(cluster(c.shifted(lambda t: 10 + 26 * t), c, 9, .56, .92, .8, .5, .14, .1), "skin-hatch")
     # the furrow in front of the deltoid: the chest passes under it, deepest at the armpit, gone at the clavicle
-    cast = Line([(299, 208), (302.6, 230), (302.8, 252), (300.6, 280), (297, 302), (292, 323), (287.4, 340), (286, 354)])
+    cast = Line([(296, 208), (299, 230), (299.4, 252), (297.4, 280), (294, 302), (289, 323), (284.4, 340), (283, 354)])
     over = Line([(303, 210), (312, 234), (319, 258), (324, 284), (325, 306), (320, 326), (315, 344), (311, 358)])
-    soft(p, over, cast, "skin-mid", .62, 9, rise((0, 0), (.3, .45), (.65, 1), (1, 1)))
-    soft(p, between(over, cast, .45), cast, "skin-shade", .6, 7, rise((0, 0), (.25, .25), (.6, 1), (1, 1)))
-    p.ink(cluster(over, cast, 7, .34, .66, .72, .5, .12, .04, peak=.6), "skin-hatch")
+    soft(p, over, cast, "skin-mid", .62, 10, rise((0, .1), (.25, .6), (.6, 1), (1, 1)))
+    soft(p, between(over, cast, .45), cast, "skin-shade", .6, 9, rise((0, 0), (.25, .45), (.6, 1), (1, 1)))
+    p.ink(cluster(over, cast, 6, .34, .64, .72, .48, .12, .2, peak=.6), "skin-hatch")
     # front armpit fold: the edge of the pectoral, running from the arm forward and down
-    fold = Line([(294, 303), (299.5, 308), (307, 316), (315.5, 325.5), (324, 336)])
+    fold = Line([(293, 304), (297, 311.5), (303.4, 319.4), (312, 326.6), (323, 332.6)])
     soft(p, fold.shifted(9), fold, "skin-mid", .5, 6, rise((0, .3), (.3, 1), (1, .2)))
-    p.ink(pen(fold, [.7, 1.15, .8, .4, .05]), "skin-line", .85)
+    p.ink(pen(fold.part(.05, .8), [.5, .75, .45, .2, .05]), "skin-line", .8)
     p.ink(pen([(291, 318), (299, 327), (309, 338)], [.4, .8, .05]), "skin-line", .8, cue="full")
 
 
@@ -51,16 +51,16 @@ def rear(p, back):
     rim = Line([(180, 236), (180.6, 256), (183.4, 278), (187, 299), (190, 314), (189, 330), (187.6, 352)])
     out = Line([(178, 236), (172, 260), (168, 284), (169, 304), (171, 322), (173, 338), (175, 352)])
     soft(p, out, rim, "skin-mid", .5, 7, rise((0, 0), (.3, .1), (.6, .9), (1, 1)))
-    fold = Line([(184.6, 291), (180, 302), (173.5, 315), (166, 328), (159, 340)])
+    fold = Line([(184.8, 292), (181.6, 303), (176.4, 315), (169, 326.6), (159.4, 337)])
     soft(p, fold.shifted(-11), fold, "skin-mid", .42, 6, rise((0, .2), (.3, 1), (1, .3)))
-    p.ink(pen(fold, [.5, .95, .7, .35, .05]), "skin-line", .8)
+    p.ink(pen(fold.part(.04, .8), [.4, .6, .4, .2, .05]), "skin-line", .75)
     p.ink(pen([(188.4, 322), (182, 330), (174, 341)], [.4, .8, .05]), "skin-line", .8, cue="full")
 
 
 def forearm(p):
     p.on("skin", "forearm")
     p.area([*FORE_TOP[:-2], fore(226, 28), fore(234, 0), fore(226, -29.5), *FORE_BACK[-3::-1], (208, 520), (222, 496), (244, 462)], "skin-base")
-    ff, fb = Line(Line(FORE_FRONT).part(.06, .86)), Line(Line(FORE_BACK[2:]).part(0, .86))
+    ff, fb = Line(Line(FORE_FRONT).part(.06, .86)), Line(Line(FORE_BACK).part(.075, .86))
     # brachioradialis: a long swell of light along the top, a shallow groove behind it
     pool(p, [fore(18, 33), fore(45, 37), fore(80, 34), fore(120, 27), fore(170, 20)], 13, 12, "skin-light", .62, 9, .15)
     groove = Line([fore(28, 14), fore(60, 15.5), fore(100, 14), fore(150, 10), fore(200, 7)])
@@ -69,8 +69,8 @@ def forearm(p):
     low = rise((0, 0), (.12, .6), (.34, 1), (1, .95))
     soft(p, between(ff, fb, .52), fb, "skin-mid", .66, 10, low)
     soft(p, between(ff, fb, .76), fb, "skin-shade", .5, 8, low)
-    p.ink(cluster(ff, fb, 24, .17, .88, .34, .62, .12, .035, dense=.3, peak=.42), "skin-hatch")
-    p.ink(contour(Line(FORE_BACK[3:]).part(0, .84), .4, 1.9, side=1, press=lambda t: ramp(t, (0, .25), (.14, .9), (.35, 1.1), (.8, .8), (1, .6))), "skin-line")
+    p.ink(cluster(ff, fb, 17, .17, .84, .36, .58, .13, .04, dense=.55, peak=.42), "skin-hatch")
+    p.ink(contour(Line(FORE_BACK).part(.12, .86), .4, 1.9, side=1, press=lambda t: ramp(t, (0, .25), (.14, .9), (.35, 1.1), (.8, .8), (1, .6))), "skin-line")
     top = Line(FORE_TOP[2:])
     p.ink(contour(top.part(0, .84), .4, 1.2, side=-1, press=lambda t: ramp(t, (0, .4), (.12, 1.1), (1, .9))), "skin-line")
 

@@ -1,4 +1,4 @@
-// Laws of the body map on the shipped side plate.
+// Laws of the body map on both shipped plates.
 #include <gtest/gtest.h>
 
 #include <array>
@@ -11,14 +11,14 @@ namespace fb::test {
 
 namespace body_map_law_detail {
 
-BodyMap mapOf(const Patient& patient)
+BodyMap mapOf(const Patient& patient, View view)
 {
-    return bodyMap(sideAtlas(), View::ShoulderSide, patient).value();
+    return bodyMap(atlas(), view, patient).value();
 }
 
-Patient referencePatient()
+Patient referencePatient(View view)
 {
-    const ReferenceBody& body = sidePlate().reference;
+    const ReferenceBody& body = atlas().plate(view).reference;
     return madePatient(body.ageYears, body.sex, body.stature.value(), body.weight.value(), Side::Right);
 }
 
@@ -45,10 +45,9 @@ double leastGap(const BodyMap& map)
 constexpr double kGap = 0.2 - 1e-12;  // cm: two millimetres
 
 // The least area a small square of the plate is given on the patient, over the whole paper.
-double leastJacobian(const BodyMap& map)
+double leastJacobian(const BodyMap& map, const Plate& plate)
 {
     constexpr double kStep = 1e-4;  // cm
-    const Plate& plate = sidePlate();
     double least = 1e9;
     for (int limb = 0; limb < map.limbCount(); ++limb) {
         const LimbMap& one = map.limbMap(limb);
@@ -74,17 +73,18 @@ TEST(BodyMapLaw, InverseIsExactToANanometre)
 {
     using namespace body_map_law_detail;
     SeedStream stream(1);
-    const Plate& plate = sidePlate();
     std::vector<Patient> patients = cornerPatients();
     for (int number = 0; number < rounds(1'000); ++number)
         patients.push_back(sampledPatient(1, number));
     for (const Patient& patient : patients) {
-        const BodyMap map = mapOf(patient);
-        for (int limb = 0; limb < map.limbCount(); ++limb) {
-            for (int i = 0; i < 20; ++i) {
-                const Point p = pointIn(stream, plate.paper);
-                ASSERT_LE(distance(map.toPlate(limb, map.toPatient(limb, p)), p), 1e-9) << shown(patient);
-                ASSERT_LE(distance(map.toPatient(limb, map.toPlate(limb, p)), p), 1e-9) << shown(patient);
+        for (const View view : kViews) {
+            const BodyMap map = mapOf(patient, view);
+            for (int limb = 0; limb < map.limbCount(); ++limb) {
+                for (int i = 0; i < 20; ++i) {
+                    const Point p = pointIn(stream, atlas().plate(view).paper);
+                    ASSERT_LE(distance(map.toPlate(limb, map.toPatient(limb, p)), p), 1e-9) << shown(patient);
+                    ASSERT_LE(distance(map.toPatient(limb, map.toPlate(limb, p)), p), 1e-9) << shown(patient);
+                }
             }
         }
     }
@@ -95,15 +95,19 @@ TEST(BodyMapLaw, EdgesAndLevelsStayOrderedTwoMillimetresApartInAHundredThousandP
     using namespace body_map_law_detail;
     for (int number = 0; number < rounds(100'000); ++number) {
         const Patient patient = sampledPatient(7, number);
-        ASSERT_GE(leastGap(mapOf(patient)), kGap) << "seed 7, request " << number << ": " << shown(patient);
+        for (const View view : kViews)
+            ASSERT_GE(leastGap(mapOf(patient, view)), kGap)
+                << wordOf(view) << ", seed 7, request " << number << ": " << shown(patient);
     }
 }
 
 TEST(BodyMapLaw, EdgesAndLevelsStayOrderedAtTheCornersOfWhatIsAccepted)
 {
     using namespace body_map_law_detail;
-    for (const Patient& patient : cornerPatients())
-        ASSERT_GE(leastGap(mapOf(patient)), kGap) << shown(patient);
+    for (const Patient& patient : cornerPatients()) {
+        for (const View view : kViews)
+            ASSERT_GE(leastGap(mapOf(patient, view)), kGap) << wordOf(view) << ": " << shown(patient);
+    }
 }
 
 TEST(BodyMapLaw, EdgesBetweenLevelsAreOrderedToo)
@@ -111,11 +115,14 @@ TEST(BodyMapLaw, EdgesBetweenLevelsAreOrderedToo)
     using namespace body_map_law_detail;
     SeedStream stream(3);
     for (const Patient& patient : cornerPatients()) {
-        const BodyMap map = mapOf(patient);
-        for (int limb = 0; limb < map.limbCount(); ++limb) {
-            for (int i = 0; i < 20; ++i) {
-                const double along = stream.between(-10.0, 50.0);
-                ASSERT_GE(leastGap(map.limbMap(limb).patientEdges(along)), kGap) << shown(patient);
+        for (const View view : kViews) {
+            const BodyMap map = mapOf(patient, view);
+            for (int limb = 0; limb < map.limbCount(); ++limb) {
+                for (int i = 0; i < 20; ++i) {
+                    const double along = stream.between(-10.0, 50.0);
+                    ASSERT_GE(leastGap(map.limbMap(limb).patientEdges(along)), kGap)
+                        << wordOf(view) << ": " << shown(patient);
+                }
             }
         }
     }
@@ -126,21 +133,24 @@ TEST(BodyMapLaw, NothingIsFlattenedBelowATenthOfItsArea)
     using namespace body_map_law_detail;
     for (int number = 0; number < rounds(1'000); ++number) {
         const Patient patient = sampledPatient(11, number);
-        ASSERT_GE(leastJacobian(mapOf(patient)), 0.1) << "seed 11, request " << number << ": " << shown(patient);
+        for (const View view : kViews)
+            ASSERT_GE(leastJacobian(mapOf(patient, view), atlas().plate(view)), 0.1)
+                << wordOf(view) << ", seed 11, request " << number << ": " << shown(patient);
     }
 }
 
 TEST(BodyMapLaw, ReferenceBodyIsLeftAsDrawn)
 {
     using namespace body_map_law_detail;
-    const Plate& plate = sidePlate();
-    const BodyMap map = mapOf(referencePatient());
     SeedStream stream(5);
-    for (int limb = 0; limb < map.limbCount(); ++limb) {
-        for (int i = 0; i < rounds(10'000); ++i) {
-            const Point p = pointIn(stream, plate.paper);
-            ASSERT_LE(distance(map.toPatient(limb, p), p), 1e-9) << p.x << "," << p.y;
-            ASSERT_LE(distance(map.boneToPatient(limb, p), p), 1e-9) << p.x << "," << p.y;
+    for (const View view : kViews) {
+        const BodyMap map = mapOf(referencePatient(view), view);
+        for (int limb = 0; limb < map.limbCount(); ++limb) {
+            for (int i = 0; i < rounds(10'000); ++i) {
+                const Point p = pointIn(stream, atlas().plate(view).paper);
+                ASSERT_LE(distance(map.toPatient(limb, p), p), 1e-9) << p.x << "," << p.y;
+                ASSERT_LE(distance(map.boneToPatient(limb, p), p), 1e-9) << p.x << "," << p.y;
+            }
         }
     }
 }
@@ -149,7 +159,8 @@ TEST(BodyMapLaw, ReferenceBodyIsPaintedAsDrawn)
 {
     using namespace body_map_law_detail;
     const Plate& plate = sidePlate();
-    const MovedInk ink = movedInk(plate, mapOf(referencePatient()), referencePatient());
+    const Patient patient = referencePatient(plate.view);
+    const MovedInk ink = movedInk(plate, mapOf(patient, plate.view), patient);
     EXPECT_LE(distance(ink.paper.low, plate.paper.low), 1e-9);
     EXPECT_LE(distance(ink.paper.high, plate.paper.high), 1e-9);
     // Shapes come in the order they were drawn, less the cues that do not show on this body; the
@@ -180,22 +191,26 @@ TEST(BodyMapLaw, ReferenceBodyIsPaintedAsDrawn)
 TEST(BodyMapLaw, AcromionIsTheOriginOnEveryBody)
 {
     using namespace body_map_law_detail;
-    const NamedPoint& acromion = sidePlate().points.find(kFirstLandmark)->second;
-    for (const Patient& patient : cornerPatients())
-        ASSERT_LE(length(mapOf(patient).toPatient(acromion.limb, acromion.at)), 1e-12) << shown(patient);
+    for (const View view : kViews) {
+        const NamedPoint& acromion = atlas().plate(view).points.find(kFirstLandmark)->second;
+        for (const Patient& patient : cornerPatients())
+            ASSERT_LE(length(mapOf(patient, view).boneToPatient(acromion.limb, acromion.at)), 1e-12) << shown(patient);
+    }
 }
 
 TEST(BodyMapLaw, LimbsHangOnTheirParentsJoint)
 {
     using namespace body_map_law_detail;
-    const Plate& plate = sidePlate();
     for (int number = 0; number < rounds(200); ++number) {
-        const BodyMap map = mapOf(sampledPatient(13, number));
-        for (int limb = 0; limb < map.limbCount(); ++limb) {
-            const Limb& one = plate.limbs[static_cast<std::size_t>(limb)];
-            if (one.parent >= 0) {
-                ASSERT_LE(distance(map.boneToPatient(one.parent, one.joint), map.limbFrame(limb).joint), 1e-9)
-                    << one.name << ", seed 13, request " << number;
+        for (const View view : kViews) {
+            const Plate& plate = atlas().plate(view);
+            const BodyMap map = mapOf(sampledPatient(13, number), view);
+            for (int limb = 0; limb < map.limbCount(); ++limb) {
+                const Limb& one = plate.limbs[static_cast<std::size_t>(limb)];
+                if (one.parent >= 0) {
+                    ASSERT_LE(distance(map.boneToPatient(one.parent, one.joint), map.limbFrame(limb).joint), 1e-9)
+                        << one.name << ", " << wordOf(view) << ", seed 13, request " << number;
+                }
             }
         }
     }

@@ -33,9 +33,9 @@ std::vector<Pair> leanAndFull()
     return pairs;
 }
 
-BodyMap mapFor(const Patient& patient)
+BodyMap mapFor(const Patient& patient, View view = View::ShoulderSide)
 {
-    return bodyMap(sideAtlas(), View::ShoulderSide, patient).value();
+    return bodyMap(atlas(), view, patient).value();
 }
 
 // As the target names them: what a learner sees and a grade is measured from.
@@ -91,15 +91,17 @@ TEST(FatAndBone, OutlinesOfTheBonesAreTheSameLeanOrFull)
 {
     using namespace fat_law_detail;
     for (const Pair& pair : leanAndFull()) {
-        const BodyMap lean = mapFor(pair.lean);
-        const BodyMap full = mapFor(pair.full);
-        for (const auto& [id, area] : sidePlate().areas) {
-            if (!id.starts_with("area.bone."))
-                continue;
-            double most = 0.0;
-            for (const Point p : flattened(area.ring, 2))
-                most = std::max(most, distance(lean.boneToPatient(area.limb, p), full.boneToPatient(area.limb, p)));
-            EXPECT_LE(most, kStill) << id << " " << shown(pair.lean);
+        for (const View view : kViews) {
+            const BodyMap lean = mapFor(pair.lean, view);
+            const BodyMap full = mapFor(pair.full, view);
+            for (const auto& [id, area] : atlas().plate(view).areas) {
+                if (!id.starts_with("area.bone."))
+                    continue;
+                double most = 0.0;
+                for (const Point p : flattened(area.ring, 2))
+                    most = std::max(most, distance(lean.boneToPatient(area.limb, p), full.boneToPatient(area.limb, p)));
+                EXPECT_LE(most, kStill) << id << ", " << wordOf(view) << ": " << shown(pair.lean);
+            }
         }
     }
 }

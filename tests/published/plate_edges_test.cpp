@@ -1,5 +1,7 @@
 // The plate test: at its own reference body and at body-mass index 18, 30 and 45 the drawn skin
 // lies within one residual spread of the regressions, level by level.
+#include <algorithm>
+#include <cmath>
 #include <numbers>
 
 #include "tests/published/outside_row.h"
@@ -16,12 +18,12 @@ struct LevelEdges {
     double skin = 0.0;  // back to front, cm
 };
 
-LevelEdges levelOf(const Patient& patient, std::string_view limbName, std::string_view levelName)
+LevelEdges levelOf(const Patient& patient, std::string_view limbName, std::string_view levelName,
+                   View view = View::ShoulderSide)
 {
-    const Plate& plate = sidePlate();
+    const Plate& plate = atlas().plate(view);
     const int limb = plate.limbNamed(limbName);
-    const Atlas side{&plate, &plate, &proportions()};
-    const BodyMap map = bodyMap(side, View::ShoulderSide, patient).value();
+    const BodyMap map = bodyMap(atlas(), view, patient).value();
     const auto& levels = plate.limbs[static_cast<std::size_t>(limb)].levels;
     for (std::size_t i = 0; i < levels.size(); ++i) {
         const LevelRow& row = map.limbMap(limb).patientLevels()[i];
@@ -51,6 +53,14 @@ struct PlateRow {
 
 constexpr double kRound = 1.0 / std::numbers::pi;  // a girth seen as a diameter
 
+// The width of a superellipse of that breadth and depth, seen at 45 degrees.
+double trunkAt45(const Patient& body, Measure breadth, Measure depth, double exponent)
+{
+    const double dual = exponent / (exponent - 1.0);
+    const auto part = [&](Measure measure) { return std::pow(meanOf(measure, body) / std::numbers::sqrt2, dual); };
+    return std::pow(part(breadth) + part(depth), 1.0 / dual);
+}
+
 }  // namespace plate_edges_detail
 
 TEST(PlateEdges, SkinIsWithinOneResidualSpreadOfTheRegressions)
@@ -70,6 +80,30 @@ TEST(PlateEdges, SkinIsWithinOneResidualSpreadOfTheRegressions)
                            row.share * meanOf(row.measure, body),
                            row.share * proportions().residualSd(row.measure, body.sex()), row.source});
         }
+    }
+}
+
+TEST(PlateEdges, SkinSeenFromThreeQuarterFrontIsTheWidthTheRegressionsAllow)
+{
+    // Arms are round. No survey measures a trunk at 45 degrees: of breadth b and depth d it is
+    // seen at least as wide as an ellipse and at most as wide as a rounded box (own estimate: a
+    // superellipse of exponent 3), one residual SD either side.
+    using namespace plate_edges_detail;
+    constexpr View kView = View::ShoulderThreeQuarter;
+    for (const Patient& body : plateBodies()) {
+        SCOPED_TRACE("index " + std::to_string(body.bodyMassIndex()));
+        expectAll({
+            {"mid-arm", levelOf(body, "arm", "mid-arm", kView).skin, kRound * meanOf(Measure::MidArmGirth, body),
+             kRound * proportions().residualSd(Measure::MidArmGirth, body.sex()), kNhanesArm},
+            {"elbow", levelOf(body, "arm", "radiale", kView).skin, kRound * meanOf(Measure::ForearmGirthFlexed, body),
+             kRound * proportions().residualSd(Measure::ForearmGirthFlexed, body.sex()), kAnsur},
+        });
+        const double chest = levelOf(body, "trunk", "chest", kView).skin;
+        EXPECT_GE(chest, trunkAt45(body, Measure::ChestBreadth, Measure::ChestDepth, 2.0) - 1.29);
+        EXPECT_LE(chest, trunkAt45(body, Measure::ChestBreadth, Measure::ChestDepth, 3.0) + 1.29);
+        const double waist = levelOf(body, "trunk", "waist", kView).skin;
+        EXPECT_GE(waist, trunkAt45(body, Measure::WaistBreadth, Measure::WaistDepth, 2.0) - 1.65);
+        EXPECT_LE(waist, trunkAt45(body, Measure::WaistBreadth, Measure::WaistDepth, 3.0) + 1.65);
     }
 }
 
