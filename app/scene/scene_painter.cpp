@@ -23,7 +23,7 @@ public:
         if (outline.isEmpty()) return;
         const QColor colour = m_scheme.of(shape.role);
         switch (shape.role) {
-        case Role::Strike: return area(outline, colour, 45.0, 10.0, 0.06);
+        case Role::Strike: return area(outline, colour, 45.0, 13.0, 0.05);
         case Role::Region: return region(outline, colour);
         case Role::Near: return near(shape, outline, colour);
         case Role::Construction: return shape.figure == Figure::Point ? dot(outline.first(), colour, 2.4)
@@ -102,10 +102,10 @@ private:
         m_painter.fillPath(path, veil(0.2));
         m_painter.fillPath(path, wash);
         QColor line = colour;
-        line.setAlphaF(0.62F);
+        line.setAlphaF(0.5F);
         m_painter.setPen(pen(line, 0.9));
         m_painter.drawLines(ruled(outline, degrees, spacing * m_weight));
-        m_painter.strokePath(path, pen(colour, 1.1));
+        m_painter.strokePath(path, pen(line, 0.9));
     }
 
     void region(const QPolygonF& outline, QColor colour)

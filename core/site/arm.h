@@ -16,7 +16,6 @@ struct Arm {
     Polygon acromionBone;
     double armLength = 0.0;    // cm
     double axillaDepth = 0.0;  // cm below the acromion
-    double top = 0.0;          // y of the arm's upper end
     double bottom = 0.0;       // y of the elbow's tip
     CrossSection section;
     // From a place `turn` radians round the limb at height y to the picture the viewer sees.

@@ -34,7 +34,7 @@ void addBand(std::vector<Hazard>& hazards, const Arm& arm, HazardCode code, Haza
              double right, double bottom, double top)
 {
     const double visibleBottom = std::max(bottom, arm.bottom);
-    const double visibleTop = std::min(top, arm.top);
+    const double visibleTop = std::min(top, arm.acromion.y);
     if (visibleBottom >= visibleTop)
         return;
     if (auto plane = Polygon::make(bandOf(arm, left, right, visibleBottom, visibleTop)))

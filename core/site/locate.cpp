@@ -62,7 +62,6 @@ Arm armFrom(const Plate& side, const BodyMap& map, const BodyMeasures& body, dou
                boneOf(side, map, "area.bone.acromion"),
                body.armLength.value(),
                body.axillaDepth.value(),
-               joint.y - levels.front().along,
                joint.y - levels.back().along,
                CrossSection(map.limbMap(limb), joint, lateralShare),
                {}};

@@ -39,7 +39,7 @@ def edges(p):
 
 def deltoid(p):
     # its light, high on the rounding toward us; shade falling round its lower front
-    pool(p, [(214, 216), (208, 238), (209, 262), (217, 292), (229, 324)], 24, 34, "skin-light", .74, 18, .1)
+    pool(p, [(214, 216), (208, 238), (209, 262), (217, 292), (229, 324)], 24, 34, "skin-light", .76, 20, .05)
     edge = Line([*ARM_FRONT[3:10], (288, 330), (279, 344), (263, 360), (248, 371)])
     core = Line([(284, 206), (280, 232), (274, 258), (268, 280), (261, 300), (254, 318), (248, 334), (245, 348), (242, 362)])
     rim = rise((0, 0), (.2, .5), (.45, 1), (.62, .55), (.82, .1), (1, 0))
@@ -57,7 +57,7 @@ def deltoid(p):
 
 def upper(p):
     """Biceps in front, triceps behind, the groove over brachialis between."""
-    pool(p, [(207, 338), (203, 358), (204.5, 384), (209, 412), (214, 440)], 14, 19, "skin-light", .62, 14, .1)
+    pool(p, [(207, 338), (203, 358), (204.5, 384), (209, 412), (214, 440)], 14, 19, "skin-light", .64, 14, .05)
     edge = Line([(286, 350), (286, 364), (289, 382), (292.4, 402), (294.2, 419), (293.2, 435), (289.2, 450), (281, 466)])
     core = Line([(268, 350), (266, 364), (265, 384), (265, 404), (265, 420), (264, 436), (262, 448), (264, 456)])
     rim = rise((0, 0), (.25, .7), (.7, 1), (1, .3))
@@ -82,11 +82,10 @@ def elbow(p):
     pool(p, [(208.5, 500), (209, 514), (211.5, 529)], 4.5, 4, "skin-light", .55, 6)
     # hollow between olecranon and epicondyle; the epicondyle shaded on one side only
     hollow = Line([(215.5, 490), (219, 504), (222.4, 518), (225.5, 533)])
-    pool(p, hollow.pts[::6], 7, 8, "skin-mid", .6, 11, .1)
-    p.ink([pen(hollow.shifted(-1.5, .22, .72), [.05, .4, .05]), pen(hollow.shifted(-4.3, .34, .82), [.05, .45, .05])], "skin-hatch", .8)
+    pool(p, hollow.pts[::6], 7, 8, "skin-mid", .46, 11, .05)
+    p.ink(pen(hollow.shifted(-3, .3, .8), [.05, .4, .05]), "skin-hatch", .6, cue="lean")
     pool(p, [(231, 509), (236, 512), (243, 511)], 5, 6, "skin-light", .34, 8)
-    knob = Line([(229, 518), (234.5, 522.6), (241.5, 522.6), (247, 518.5)])
-    soft(p, knob.shifted(7), knob, "skin-mid", .16, 6, hump(1.1))
+    pool(p, [(232, 522), (238, 525.4), (246, 523.6)], 5, 6, "skin-mid", .2, 6, .05)
     # crease of the bend, under the brachioradialis; the muscle's hinder side going down the forearm
     swell = Line([(252, 452), (255, 470), (260, 486), (268, 500), (280, 511), (296, 519)])
     pool(p, swell.pts[::6], 8, 7, "skin-mid", .24, 9, .1)

@@ -29,7 +29,6 @@ def neck(p, front):
     t = Line(TRAPEZIUS)
     soft(p, t.shifted(-9), t, "skin-mid", .22, 6, hump(1.1))
     p.ink(pen(t.part(.3, .96), [.05, .3, .3, .05]), "skin-line", .55)
-    pool(p, [(214, 100), (213, 130), (208, 160), (198, 186)], 14, 16, "skin-light", .26, 9, .1)
     p.ink([pen([(285, 128), (297, 133), (308, 132)], [.05, .5, .05]), pen([(286, 147), (297, 152), (307, 150)], [.05, .5, .05])],
           "skin-line", .6, cue="older")
 

@@ -9,18 +9,24 @@ def each(total, steps):
     return round(1 - (1 - total) ** (1 / steps), 3)
 
 
+LEAST = {"skin-light": .13, "skin-mid": .05}      # fainter steps are lost to rounding and shift the hue
 SPARE = .72                      # part of the steps asked for; the sheet has room for 600 shapes
+
+
+def count(tone, total, steps):
+    most = math.log(1 - total) / math.log(1 - LEAST.get(tone, .04))
+    return max(2, min(round(steps * SPARE), round(most)))
 
 
 def soft(p, inner, edge, tone, total, steps=7, profile=None, cue=None):
     """A shade that is total deep at the edge and gone at the inner line, without visible steps."""
-    steps = max(3, round(steps * SPARE))
+    steps = count(tone, total, steps)
     p.areas_of(feather(inner, edge, steps, profile), tone, each(total, steps), cue)
 
 
 def pool(p, points, right, left, tone, total, steps=7, core=.2, cue=None):
     """A round light or hollow about a middle line."""
-    steps = max(3, round(steps * SPARE))
+    steps = count(tone, total, steps)
     p.areas_of(glow(points, right, left, steps, core), tone, each(total, steps), cue)
 
 

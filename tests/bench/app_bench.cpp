@@ -34,10 +34,7 @@ const Library& library()
     return *shipped;
 }
 
-QSize sheetSize(std::int64_t height)
-{
-    return height == 2160 ? QSize(3840, 2160) : QSize(1920, 1080);
-}
+QSize sheetSize(std::int64_t height) { return height == 2160 ? QSize(3840, 2160) : QSize(1920, 1080); }
 
 const QSet<Layer> kAll(kLayers.begin(), kLayers.end());
 
@@ -46,7 +43,8 @@ std::shared_ptr<const Picture> pictureOf(const Request& request)
     const Atlas atlas = library().atlas().value();
     auto plate = library().plate(request.view).value();
     const BodyMap map = bodyMap(atlas, request.view, request.patient).value();
-    return std::make_shared<Picture>(Picture{plate, movedInk(*plate, map, request.patient), request.skinTone});
+    return std::make_shared<Picture>(
+        Picture{plate, movedInk(*plate, map, request.patient), request.skinTone});
 }
 
 QRectF paperOf(const Picture& picture)
@@ -83,7 +81,8 @@ double svgMilliseconds(QSvgRenderer& renderer, QSize size)
 
 QSvgRenderer& unmovedPlate()
 {
-    static QSvgRenderer renderer(QStringLiteral(FINGERBREADTH_SOURCE_DIR "/resources/plates/shoulder-side.svg"));
+    static QSvgRenderer renderer(
+        QStringLiteral(FINGERBREADTH_SOURCE_DIR "/resources/plates/shoulder-side.svg"));
     return renderer;
 }
 
@@ -155,7 +154,8 @@ static void markToPaintedFeedback(benchmark::State& state)
     const Policy& policy = library().defaultPolicy();
     const Atlas atlas = library().atlas().value();
     const BodyMap map = bodyMap(atlas, request.view, request.patient).value();
-    const Target target = locate(atlas, policy, request.patient, policy.convention(request.site), request.view).value();
+    const Target target =
+        locate(atlas, policy, request.patient, policy.convention(request.site), request.view).value();
     const auto picture = pictureOf(request);
     const auto ready = std::make_shared<const ReadyInk>(*picture);
     const InkJob job = jobOf(picture, size);
@@ -195,9 +195,9 @@ static void requestLines(benchmark::State& state)
     std::ostringstream lines;
     for (int number = 0; number < kLines; ++number) {
         const Patient patient = requestFrom(1, number).patient;
-        lines << R"({"site": "deltoid", "side": ")" << wordOf(patient.side()) << R"(", "age": ")" << patient.ageYears()
-              << R"(y", "sex": ")" << wordOf(patient.sex()) << R"(", "stature": )" << patient.stature().value()
-              << R"(, "weight": )" << patient.weight().value() << "}\n";
+        lines << R"({"site": "deltoid", "side": ")" << wordOf(patient.side()) << R"(", "age": ")"
+              << patient.ageYears() << R"(y", "sex": ")" << wordOf(patient.sex()) << R"(", "stature": )"
+              << patient.stature().value() << R"(, "weight": )" << patient.weight().value() << "}\n";
     }
     Arguments common;
     common.command = Command::Locate;

@@ -24,10 +24,7 @@ std::vector<Point> marks()
     return points;
 }
 
-Target someTarget()
-{
-    return targetOf(sampledPatient(1, 0), Convention::DeltoidStrip);
-}
+Target someTarget() { return targetOf(sampledPatient(1, 0), Convention::DeltoidStrip); }
 
 // What a grade asks of GEOS with everything prepared: is it in the region and how far from its
 // border; which bone or strike covers it; how far off is every near structure.
@@ -52,8 +49,10 @@ public:
 private:
     struct Prepared {
         explicit Prepared(const Polygon& polygon)
-            : area(geosPolygon(polygon.corners())), border(GEOSBoundary_r(geos(), area.get())),
-              preparedArea(GEOSPrepare_r(geos(), area.get())), preparedBorder(GEOSPrepare_r(geos(), border.get()))
+            : area(geosPolygon(polygon.corners())),
+              border(GEOSBoundary_r(geos(), area.get())),
+              preparedArea(GEOSPrepare_r(geos(), area.get())),
+              preparedBorder(GEOSPrepare_r(geos(), border.get()))
         {
         }
         GeosGeometry area, border;

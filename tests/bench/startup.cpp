@@ -101,7 +101,8 @@ int main(int argc, char** argv)
     const double floor = median(empty, &Start::first);
     const double first = median(app, &Start::first);
     std::printf("%d starts of each, %s\n", count, std::getenv("QT_QPA_PLATFORM"));
-    std::printf("first painted window: empty %.1f ms, program %.1f ms, ratio %.2f\n", floor, first, first / floor);
+    std::printf("first painted window: empty %.1f ms, program %.1f ms, ratio %.2f\n", floor, first,
+                first / floor);
     std::printf("plate visible after that: %.1f ms\n", median(app, &Start::plate));
     std::printf("peak memory: empty %.1f MiB, program %.1f MiB, ratio %.2f\n", median(empty, &Start::memory),
                 median(app, &Start::memory), median(app, &Start::memory) / median(empty, &Start::memory));

@@ -13,7 +13,8 @@ void useOf(const Policy& policy)
     }
     for (const Convention convention : kConventions) {
         const DeltoidBand band = heldBand(deltoidBand(convention, policy, 31.0), policy, 31.0, 10.0);
-        demand(band.top < band.bottom && band.ideal >= band.top && band.ideal <= band.bottom && band.halfWidth > 0.0);
+        demand(band.top < band.bottom && band.ideal >= band.top && band.ideal <= band.bottom &&
+               band.halfWidth > 0.0);
     }
 }
 

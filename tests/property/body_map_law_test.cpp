@@ -11,10 +11,7 @@ namespace fb::test {
 
 namespace body_map_law_detail {
 
-BodyMap mapOf(const Patient& patient, View view)
-{
-    return bodyMap(atlas(), view, patient).value();
-}
+BodyMap mapOf(const Patient& patient, View view) { return bodyMap(atlas(), view, patient).value(); }
 
 Patient referencePatient(View view)
 {
@@ -23,10 +20,7 @@ Patient referencePatient(View view)
 }
 
 // The least of the gaps between neighbours, the axis included.
-double leastGap(const EdgeRow& e)
-{
-    return std::min({e[1] - e[0], -e[1], e[2], e[3] - e[2]});
-}
+double leastGap(const EdgeRow& e) { return std::min({e[1] - e[0], -e[1], e[2], e[3] - e[2]}); }
 
 double leastGap(const BodyMap& map)
 {
@@ -175,8 +169,9 @@ TEST(BodyMapLaw, ReferenceBodyIsPaintedAsDrawn)
     std::size_t next = 0;
     int strokes = 0;
     for (const MovedShape& moved : ink.shapes) {
-        while (next < drawn.size() && (drawn[next]->tone != moved.tone || drawn[next]->gradient != moved.gradient ||
-                                       drawn[next]->penStroke != moved.penStroke))
+        while (next < drawn.size() &&
+               (drawn[next]->tone != moved.tone || drawn[next]->gradient != moved.gradient ||
+                drawn[next]->penStroke != moved.penStroke))
             ++next;
         ASSERT_LT(next, drawn.size());
         const auto& from = drawn[next++]->rings.front().points;
@@ -194,7 +189,8 @@ TEST(BodyMapLaw, AcromionIsTheOriginOnEveryBody)
     for (const View view : kViews) {
         const NamedPoint& acromion = atlas().plate(view).points.find(kFirstLandmark)->second;
         for (const Patient& patient : cornerPatients())
-            ASSERT_LE(length(mapOf(patient, view).boneToPatient(acromion.limb, acromion.at)), 1e-12) << shown(patient);
+            ASSERT_LE(length(mapOf(patient, view).boneToPatient(acromion.limb, acromion.at)), 1e-12)
+                << shown(patient);
     }
 }
 
@@ -208,7 +204,8 @@ TEST(BodyMapLaw, LimbsHangOnTheirParentsJoint)
             for (int limb = 0; limb < map.limbCount(); ++limb) {
                 const Limb& one = plate.limbs[static_cast<std::size_t>(limb)];
                 if (one.parent >= 0) {
-                    ASSERT_LE(distance(map.boneToPatient(one.parent, one.joint), map.limbFrame(limb).joint), 1e-9)
+                    ASSERT_LE(distance(map.boneToPatient(one.parent, one.joint), map.limbFrame(limb).joint),
+                              1e-9)
                         << one.name << ", " << wordOf(view) << ", seed 13, request " << number;
                 }
             }

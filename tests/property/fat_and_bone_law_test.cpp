@@ -69,8 +69,10 @@ TEST(FatAndBone, BoneEdgesAtEveryLevelAreTheSameLeanOrFull)
             const auto& a = lean.limbMap(limb).patientLevels();
             const auto& b = full.limbMap(limb).patientLevels();
             for (std::size_t i = 0; i < a.size(); ++i) {
-                ASSERT_NEAR(a[i].edges[1], b[i].edges[1], kStill) << shown(pair.lean) << " limb " << limb << " " << i;
-                ASSERT_NEAR(a[i].edges[2], b[i].edges[2], kStill) << shown(pair.lean) << " limb " << limb << " " << i;
+                ASSERT_NEAR(a[i].edges[1], b[i].edges[1], kStill)
+                    << shown(pair.lean) << " limb " << limb << " " << i;
+                ASSERT_NEAR(a[i].edges[2], b[i].edges[2], kStill)
+                    << shown(pair.lean) << " limb " << limb << " " << i;
             }
         }
     }
@@ -99,7 +101,8 @@ TEST(FatAndBone, OutlinesOfTheBonesAreTheSameLeanOrFull)
                     continue;
                 double most = 0.0;
                 for (const Point p : flattened(area.ring, 2))
-                    most = std::max(most, distance(lean.boneToPatient(area.limb, p), full.boneToPatient(area.limb, p)));
+                    most = std::max(
+                        most, distance(lean.boneToPatient(area.limb, p), full.boneToPatient(area.limb, p)));
                 EXPECT_LE(most, kStill) << id << ", " << wordOf(view) << ": " << shown(pair.lean);
             }
         }

@@ -31,7 +31,10 @@ private:
 
 struct GeosDeleter {
     void operator()(GEOSGeometry* geometry) const { GEOSGeom_destroy_r(geos(), geometry); }
-    void operator()(const GEOSPreparedGeometry* prepared) const { GEOSPreparedGeom_destroy_r(geos(), prepared); }
+    void operator()(const GEOSPreparedGeometry* prepared) const
+    {
+        GEOSPreparedGeom_destroy_r(geos(), prepared);
+    }
 };
 
 using GeosGeometry = std::unique_ptr<GEOSGeometry, GeosDeleter>;
@@ -49,14 +52,16 @@ using GeosPrepared = std::unique_ptr<const GEOSPreparedGeometry, GeosDeleter>;
         const Point p = corners[i % corners.size()];
         GEOSCoordSeq_setXY_r(geos(), ring, i, p.x, p.y);
     }
-    return GeosGeometry(GEOSGeom_createPolygon_r(geos(), GEOSGeom_createLinearRing_r(geos(), ring), nullptr, 0));
+    return GeosGeometry(
+        GEOSGeom_createPolygon_r(geos(), GEOSGeom_createLinearRing_r(geos(), ring), nullptr, 0));
 }
 
 // One polygon as GEOS sees it: the answers to compare ours with.
 class GeosOracle {
 public:
     explicit GeosOracle(const Polygon& polygon)
-        : m_area(geosPolygon(polygon.corners())), m_border(GEOSBoundary_r(geos(), m_area.get())),
+        : m_area(geosPolygon(polygon.corners())),
+          m_border(GEOSBoundary_r(geos(), m_area.get())),
           m_preparedArea(GEOSPrepare_r(geos(), m_area.get())),
           m_preparedBorder(GEOSPrepare_r(geos(), m_border.get()))
     {

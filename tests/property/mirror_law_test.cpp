@@ -110,7 +110,8 @@ TEST(MirrorLaw, LeftInkIsTheRightInkMirrored)
         ASSERT_EQ(left.shapes.size(), right.shapes.size());
         for (std::size_t s = 0; s < left.shapes.size(); ++s) {
             for (std::size_t r = 0; r < left.shapes[s].rings.size(); ++r)
-                ASSERT_EQ(mirror_law_detail::mirroredAll(left.shapes[s].rings[r].points), right.shapes[s].rings[r].points);
+                ASSERT_EQ(mirror_law_detail::mirroredAll(left.shapes[s].rings[r].points),
+                          right.shapes[s].rings[r].points);
         }
         EXPECT_EQ(-left.paper.low.x, right.paper.high.x);
         EXPECT_EQ(-left.paper.high.x, right.paper.low.x);

@@ -32,12 +32,13 @@ std::string written(const Grade& grade)
 {
     std::ostringstream out;
     out << wordOf(grade.verdict) << ' ' << (grade.inside ? "inside" : "outside") << " border "
-        << number(grade.distanceToBorder.value()) << " distal " << number(grade.offDistal.value()) << " anterior "
-        << number(grade.offAnterior.value()) << " ideal " << number(grade.distanceToIdeal.value()) << " hazard "
-        << (grade.hazard ? wordOf(*grade.hazard) : "none") << " reason " << wordOf(grade.reason.direction) << ' '
-        << number(grade.reason.amount.value()) << ' ' << wordOf(grade.reason.tissue) << " note "
-        << (grade.reason.note ? wordOf(*grade.reason.note) : "none") << ' ' << number(grade.reason.clearance.value())
-        << " points " << number(grade.points);
+        << number(grade.distanceToBorder.value()) << " distal " << number(grade.offDistal.value())
+        << " anterior " << number(grade.offAnterior.value()) << " ideal "
+        << number(grade.distanceToIdeal.value()) << " hazard "
+        << (grade.hazard ? wordOf(*grade.hazard) : "none") << " reason " << wordOf(grade.reason.direction)
+        << ' ' << number(grade.reason.amount.value()) << ' ' << wordOf(grade.reason.tissue) << " note "
+        << (grade.reason.note ? wordOf(*grade.reason.note) : "none") << ' '
+        << number(grade.reason.clearance.value()) << " points " << number(grade.points);
     return out.str();
 }
 
@@ -67,9 +68,9 @@ std::string goldenText()
         const Convention convention = kConventions[static_cast<std::size_t>(request) % kConventions.size()];
         const Target target = locate(atlas, defaultPolicy(), patient, convention, View::ShoulderSide).value();
         for (const Point mark : marksOf(request, 6)) {
-            out << "seed 59 request " << request << ' ' << wordOf(convention) << " mark " << number(mark.x) << ','
-                << number(mark.y) << ": " << written(gradeMark(target, defaultPolicy(), mark, MarkedLimb::Arm))
-                << '\n';
+            out << "seed 59 request " << request << ' ' << wordOf(convention) << " mark " << number(mark.x)
+                << ',' << number(mark.y) << ": "
+                << written(gradeMark(target, defaultPolicy(), mark, MarkedLimb::Arm)) << '\n';
         }
     }
     return out.str();
@@ -97,8 +98,10 @@ TEST(ReplayLaw, GoldenGradesAreTheSameBytesInEveryBuild)
 TEST(ReplayLaw, GoldenGradesHoldEveryVerdict)
 {
     const std::string grades = sourceFile(replay_law_detail::kGolden);
-    for (const Verdict verdict : {Verdict::OnTarget, Verdict::Acceptable, Verdict::OffTarget, Verdict::Unsafe})
-        EXPECT_NE(grades.find(": " + std::string(wordOf(verdict)) + " "), std::string::npos) << wordOf(verdict);
+    for (const Verdict verdict :
+         {Verdict::OnTarget, Verdict::Acceptable, Verdict::OffTarget, Verdict::Unsafe})
+        EXPECT_NE(grades.find(": " + std::string(wordOf(verdict)) + " "), std::string::npos)
+            << wordOf(verdict);
 }
 
 TEST(ReplayLaw, SameInputsGiveTheSameBytes)
@@ -108,10 +111,10 @@ TEST(ReplayLaw, SameInputsGiveTheSameBytes)
         const Patient patient = sampledPatient(61, request);
         ASSERT_EQ(patient, sampledPatient(61, request));
         for (const Point mark : marksOf(request, 3)) {
-            const auto once = numbersOf(
-                gradeMark(targetOf(patient, Convention::DeltoidStrip), defaultPolicy(), mark, MarkedLimb::Arm));
-            const auto again = numbersOf(
-                gradeMark(targetOf(patient, Convention::DeltoidStrip), defaultPolicy(), mark, MarkedLimb::Arm));
+            const auto once = numbersOf(gradeMark(targetOf(patient, Convention::DeltoidStrip),
+                                                  defaultPolicy(), mark, MarkedLimb::Arm));
+            const auto again = numbersOf(gradeMark(targetOf(patient, Convention::DeltoidStrip),
+                                                   defaultPolicy(), mark, MarkedLimb::Arm));
             ASSERT_EQ(std::memcmp(once.data(), again.data(), once.size() * sizeof(double)), 0) << request;
         }
     }
@@ -121,7 +124,8 @@ TEST(ReplayLaw, NumbersOfAGradeAreRoundedToAMillionthOfACentimetre)
 {
     using namespace replay_law_detail;
     for (int request = 0; request < rounds(500); ++request) {
-        const Target target = targetOf(sampledPatient(67, request), kConventions[static_cast<std::size_t>(request) % 5]);
+        const Target target =
+            targetOf(sampledPatient(67, request), kConventions[static_cast<std::size_t>(request) % 5]);
         for (const Point mark : marksOf(request, 5)) {
             for (const double value : numbersOf(gradeMark(target, defaultPolicy(), mark, MarkedLimb::Arm))) {
                 ASSERT_EQ(value, rounded6(value)) << "seed 67, request " << request;

@@ -22,10 +22,7 @@ namespace fb::test {
 }
 
 // Laws of the deltoid speak of the side view only.
-[[nodiscard]] inline Atlas sideAtlas()
-{
-    return {&sidePlate(), &sidePlate(), &proportions()};
-}
+[[nodiscard]] inline Atlas sideAtlas() { return {&sidePlate(), &sidePlate(), &proportions()}; }
 
 [[nodiscard]] inline Patient sampledPatient(std::uint64_t seed, int number)
 {
@@ -50,8 +47,8 @@ namespace fb::test {
                 for (const double weight : {lightest, heaviest}) {
                     for (int bits = 0; bits < 8; ++bits) {
                         const auto end = [bits](int bit) { return (bits >> bit & 1) != 0 ? 3.0 : -3.0; };
-                        corners.push_back(madePatient(age, sex, stature, weight, Side::Right,
-                                                      {end(0), end(1), end(2)}));
+                        corners.push_back(
+                            madePatient(age, sex, stature, weight, Side::Right, {end(0), end(1), end(2)}));
                     }
                 }
             }

@@ -28,7 +28,8 @@ std::vector<NamedPolygon> polygonsOf(const Target& target)
 
 Target sampledTarget(int number)
 {
-    return targetOf(sampledPatient(20, number), kConventions[static_cast<std::size_t>(number) % kConventions.size()]);
+    return targetOf(sampledPatient(20, number),
+                    kConventions[static_cast<std::size_t>(number) % kConventions.size()]);
 }
 
 // Marks about the shoulder and the arm, in the picture as on the skin.
@@ -81,7 +82,8 @@ TEST(TargetAgainstGeos, GradesSayInsideWhereGeosDoes)
             const Point skin = target.toSkin(viewer);
             const double away = oracle.distanceToBorder(skin);
             ASSERT_EQ(grade.inside, oracle.covers(skin) || away <= kBorderTolerance) << "request " << number;
-            ASSERT_NEAR(grade.distanceToBorder.value(), grade.inside ? -away : away, 1e-6) << "request " << number;
+            ASSERT_NEAR(grade.distanceToBorder.value(), grade.inside ? -away : away, 1e-6)
+                << "request " << number;
             inside += grade.inside;
         }
     }

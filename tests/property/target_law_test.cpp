@@ -51,8 +51,8 @@ bool isHeld(const Patient& patient, Convention convention)
     return std::abs(-target.idealSkin.y - asked) > 1e-9;
 }
 
-constexpr std::array kScaled{Convention::DeltoidStrip, Convention::DeltoidCentroid, Convention::DeltoidTwoInches,
-                             Convention::DeltoidHalfway};
+constexpr std::array kScaled{Convention::DeltoidStrip, Convention::DeltoidCentroid,
+                             Convention::DeltoidTwoInches, Convention::DeltoidHalfway};
 
 }  // namespace target_law_detail
 
@@ -62,8 +62,8 @@ TEST(TargetLaw, IdealIsInItsRegionAndOutOfEveryStrikeForEveryConventionAndTenTho
     for (int number = 0; number < rounds(10'000); ++number) {
         for (const Convention convention : kConventions) {
             const Target target = targetOf(sampledPatient(37, number), convention);
-            ASSERT_EQ(faultOfIdeal(target), "")
-                << wordOf(convention) << ", seed 37, request " << number << ": " << shown(sampledPatient(37, number));
+            ASSERT_EQ(faultOfIdeal(target), "") << wordOf(convention) << ", seed 37, request " << number
+                                                << ": " << shown(sampledPatient(37, number));
             ASSERT_EQ(faultOfRegion(target), "") << wordOf(convention) << ", seed 37, request " << number;
         }
     }
@@ -74,8 +74,10 @@ TEST(TargetLaw, IdealIsInItsRegionAndOutOfEveryStrikeAtTheCornersOfWhatIsAccepte
     using namespace target_law_detail;
     for (const Patient& patient : cornerPatients()) {
         for (const Convention convention : kConventions) {
-            ASSERT_EQ(faultOfIdeal(targetOf(patient, convention)), "") << wordOf(convention) << ": " << shown(patient);
-            ASSERT_EQ(faultOfRegion(targetOf(patient, convention)), "") << wordOf(convention) << ": " << shown(patient);
+            ASSERT_EQ(faultOfIdeal(targetOf(patient, convention)), "")
+                << wordOf(convention) << ": " << shown(patient);
+            ASSERT_EQ(faultOfRegion(targetOf(patient, convention)), "")
+                << wordOf(convention) << ": " << shown(patient);
         }
     }
 }
@@ -109,8 +111,9 @@ TEST(TargetLaw, LongerArmOfTheSameBodyMovesTheTargetDown)
             const Patient p = sampledPatient(43, number);
             double before = 0.0;
             for (double z = -3.0; z <= 3.0; z += 0.5) {
-                const Patient longer = madePatient(p.ageYears(), p.sex(), p.stature().value(), p.weight().value(),
-                                                   p.side(), {z, p.individual().axillaGap, 0.0});
+                const Patient longer =
+                    madePatient(p.ageYears(), p.sex(), p.stature().value(), p.weight().value(), p.side(),
+                                {z, p.individual().axillaGap, 0.0});
                 if (isHeld(longer, convention))
                     continue;
                 const double depth = depthOf(longer, convention);
@@ -131,9 +134,10 @@ TEST(TargetLaw, TallerBodyMovesTheTargetDown)
             for (const double index : {18.0, 26.0, 40.0}) {
                 double before = 0.0;
                 for (double stature = 140.0; stature <= 205.0; stature += 2.5) {
-                    const double depth =
-                        depthOf(madePatient(40.0, sex, stature, weightOf(index, stature), Side::Right), convention);
-                    ASSERT_GT(depth, before) << wordOf(convention) << " at " << stature << " cm, index " << index;
+                    const double depth = depthOf(
+                        madePatient(40.0, sex, stature, weightOf(index, stature), Side::Right), convention);
+                    ASSERT_GT(depth, before)
+                        << wordOf(convention) << " at " << stature << " cm, index " << index;
                     before = depth;
                 }
             }

@@ -36,8 +36,10 @@ TEST(WilsonOracle, MatchesTabledValues)
 {
     using namespace wilson_oracle_detail;
     constexpr Row kRows[]{
-        {8, 10, 0.4901625, 0.9433178, "closed form of Wilson 1927 at z = 1.959964, worked out apart from the program"},
-        {18, 20, 0.698966, 0.972134, "closed form of Wilson 1927 at z = 1.959964, worked out apart from the program"},
+        {8, 10, 0.4901625, 0.9433178,
+         "closed form of Wilson 1927 at z = 1.959964, worked out apart from the program"},
+        {18, 20, 0.698966, 0.972134,
+         "closed form of Wilson 1927 at z = 1.959964, worked out apart from the program"},
         {81, 263, 0.2553, 0.3662, "Newcombe 1998, Stat Med 17:857, table I, method 3 (from memory)"},
         {15, 148, 0.0624, 0.1605, "Newcombe 1998, Stat Med 17:857, table I, method 3 (from memory)"},
         {0, 20, 0.0, 0.1611, "Newcombe 1998, Stat Med 17:857, table I, method 3 (from memory)"},

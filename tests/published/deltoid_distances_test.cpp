@@ -74,8 +74,10 @@ TEST(DeltoidDistances, ConventionsStandWhereTheirTextsPutThem)
         {"the arm itself", target304().armLength.value(), kArm, 0.005, kCetik},
         {"strip, upper edge", bandAt(DeltoidStrip).top, 3.0, 0.05, kLife},
         {"strip, lower edge", bandAt(DeltoidStrip).bottom, 5.08, 0.05, kCdc},
-        {"strip, two and a half fingers", bandAt(DeltoidStrip).ideal, 4.25, 0.05, "two to three fingers of 1.7 cm; common practice, no source"},
-        {"strip, half width: a base of 4.7 cm that narrows to the apex", bandAt(DeltoidStrip).halfWidth, 1.5, 0.05, kKim},
+        {"strip, two and a half fingers", bandAt(DeltoidStrip).ideal, 4.25, 0.05,
+         "two to three fingers of 1.7 cm; common practice, no source"},
+        {"strip, half width: a base of 4.7 cm that narrows to the apex", bandAt(DeltoidStrip).halfWidth, 1.5,
+         0.05, kKim},
         {"centroid: about 1.5 inches", bandAt(DeltoidCentroid).ideal, 3.81, 0.05, kOpenStax},
         {"about two inches", bandAt(DeltoidTwoInches).ideal, 5.08, 0.05, kCdc},
         {"two fingers", bandAt(DeltoidFingers).top, 3.4, 0.01, kOpenStax},
@@ -90,7 +92,8 @@ TEST(DeltoidDistances, CentroidOfATriangleIsAThirdOfItsHeight)
 {
     // Geometry: base on the acromion, apex at 11.43 cm, the depth that 1.5 inches imply.
     const Polygon triangle = Polygon::make({{-2.35, 0.0}, {2.35, 0.0}, {0.0, -11.43}}).value();
-    EXPECT_NEAR(-triangle.centroid().y, deltoid_distances_detail::bandAt(Convention::DeltoidCentroid).ideal, 0.01);
+    EXPECT_NEAR(-triangle.centroid().y, deltoid_distances_detail::bandAt(Convention::DeltoidCentroid).ideal,
+                0.01);
 }
 
 TEST(DeltoidDistances, MarksAreGradedAsTheTextsWouldHaveIt)
@@ -114,7 +117,8 @@ TEST(DeltoidDistances, MarksAreGradedAsTheTextsWouldHaveIt)
              {0.0, 9.9, Verdict::Unsafe, Direction::Low, "below the armpit: CDC page 40140"},
          }) {
         const Grade grade = gradeAt(target, row.forward, row.below);
-        EXPECT_EQ(wordOf(grade.verdict), wordOf(row.verdict)) << row.forward << ", " << row.below << ": " << row.source;
+        EXPECT_EQ(wordOf(grade.verdict), wordOf(row.verdict))
+            << row.forward << ", " << row.below << ": " << row.source;
         EXPECT_EQ(wordOf(grade.reason.direction), wordOf(row.direction)) << row.forward << ", " << row.below;
     }
 }
@@ -145,19 +149,21 @@ TEST(DeltoidDistances, AxillaryNerveLiesWhereTheIndexPutsIt)
     const Target cetik = target304();
     const Target patra = targetAt(withArm(29.3), Convention::DeltoidStrip);
     const Target living = targetAt(withArm(32.91, Sex::Male), Convention::DeltoidStrip);
-    const double middle = (bandOf(living, AxillaryNerveFront).low.y + bandOf(living, AxillaryNerveFront).high.y) / 2.0;
+    const double middle =
+        (bandOf(living, AxillaryNerveFront).low.y + bandOf(living, AxillaryNerveFront).high.y) / 2.0;
     expectAll({
         {"front, arm 30.4", -bandOf(cetik, AxillaryNerveFront).low.y, 6.08, 0.05, kCetik},
         {"back, arm 30.4", -bandOf(cetik, AxillaryNerveBack).low.y, 4.87, 0.05, kCetik},
         {"front, arm 29.3", -bandOf(patra, AxillaryNerveFront).high.y, 5.22, 0.10, kPatra},
         {"back, arm 29.3", -bandOf(patra, AxillaryNerveBack).high.y, 4.17, 0.10, kPatra},
         {"front and side, living, arm 32.91", -middle, 6.0, 0.36, "Yildirim 2022, J Orthop Surg Res 17:248"},
-        {"front, 45 cadavers, 0.194 of the humerus", -bandOf(cetik, AxillaryNerveFront).low.y / kArm, 0.194, 0.024,
-         "cadaveric study of the anterior branch, 6.5 (SD 0.8) of 33.5 cm"},
+        {"front, 45 cadavers, 0.194 of the humerus", -bandOf(cetik, AxillaryNerveFront).low.y / kArm, 0.194,
+         0.024, "cadaveric study of the anterior branch, 6.5 (SD 0.8) of 33.5 cm"},
         {"front, 2.2 cm above the muscle's middle", -bandOf(cetik, AxillaryNerveFront).low.y,
          lengthOfMuscle(cetik) / 2.0 - 2.2, 0.5, "Anat Rec, doi 10.1002/ar.1092320217, 132 sides"},
-        {"below the bursa's edge, at least 1.5", bandOf(cetik, BursaEdge).low.y - bandOf(cetik, AxillaryNerveFront).low.y,
-         2.0, 0.5, "Shoulder and Elbow 2009, doi 10.1111/j.1758-5740.2009.00005.x, six cadavers"},
+        {"below the bursa's edge, at least 1.5",
+         bandOf(cetik, BursaEdge).low.y - bandOf(cetik, AxillaryNerveFront).low.y, 2.0, 0.5,
+         "Shoulder and Elbow 2009, doi 10.1111/j.1758-5740.2009.00005.x, six cadavers"},
     });
 }
 
@@ -186,7 +192,8 @@ TEST(DeltoidDistances, BursaIsNotedAboveFourCentimetres)
 TEST(DeltoidDistances, RadialNerveIsWarnedOfFromTheLeastDistanceEverFound)
 {
     using namespace deltoid_distances_detail;
-    const char* source = "surgical anatomy of the radial nerve around the humerus: mean 12.4, least 9.7 cm, 24 arms";
+    const char* source =
+        "surgical anatomy of the radial nerve around the humerus: mean 12.4, least 9.7 cm, 24 arms";
     // An arm of 30.4 cm whose armpit lies deep, so that the back of the arm shows above it.
     const Patient deep = bodyOf(Sex::Female, withArm(kArm).stature().value(), 42.0);
     const Target target = targetAt(deep, Convention::DeltoidStrip);
@@ -207,7 +214,8 @@ TEST(DeltoidDistances, BonesAndMuscleOfThePlateAreAsLongAsMeasured)
     const Target target = target304();
     expectAll({
         {"acromion, front to back", acromion, 4.4, 0.5, "215 dry scapulae, Nigeria: 44 (SD 5) mm"},
-        {"acromion, front to back", acromion, 4.6, 0.5, "Mansur 2012, PMID 23132472, 68 dry scapulae, Nepal: 46 (SD 5) mm"},
+        {"acromion, front to back", acromion, 4.6, 0.5,
+         "Mansur 2012, PMID 23132472, 68 dry scapulae, Nepal: 46 (SD 5) mm"},
         {"origin of the deltoid's middle part", acromion, 4.7, 0.7, kKim},
         {"deltoid, acromion to tuberosity", lengthOfMuscle(target), 16.1, 1.0, kKim},
         {"halfway point as the text and as the bone have it", target304(Convention::DeltoidHalfway).ideal.y,

@@ -57,7 +57,9 @@ constexpr double kRound = 1.0 / std::numbers::pi;  // a girth seen as a diameter
 double trunkAt45(const Patient& body, Measure breadth, Measure depth, double exponent)
 {
     const double dual = exponent / (exponent - 1.0);
-    const auto part = [&](Measure measure) { return std::pow(meanOf(measure, body) / std::numbers::sqrt2, dual); };
+    const auto part = [&](Measure measure) {
+        return std::pow(meanOf(measure, body) / std::numbers::sqrt2, dual);
+    };
     return std::pow(part(breadth) + part(depth), 1.0 / dual);
 }
 
@@ -75,7 +77,8 @@ TEST(PlateEdges, SkinIsWithinOneResidualSpreadOfTheRegressions)
     };
     for (const Patient& body : plateBodies()) {
         for (const PlateRow& row : kRows) {
-            SCOPED_TRACE(std::string(row.limb) + " at " + row.level + ", index " + std::to_string(body.bodyMassIndex()));
+            SCOPED_TRACE(std::string(row.limb) + " at " + row.level + ", index " +
+                         std::to_string(body.bodyMassIndex()));
             expectOutside({"skin, back to front", levelOf(body, row.limb, row.level).skin,
                            row.share * meanOf(row.measure, body),
                            row.share * proportions().residualSd(row.measure, body.sex()), row.source});
@@ -93,9 +96,11 @@ TEST(PlateEdges, SkinSeenFromThreeQuarterFrontIsTheWidthTheRegressionsAllow)
     for (const Patient& body : plateBodies()) {
         SCOPED_TRACE("index " + std::to_string(body.bodyMassIndex()));
         expectAll({
-            {"mid-arm", levelOf(body, "arm", "mid-arm", kView).skin, kRound * meanOf(Measure::MidArmGirth, body),
+            {"mid-arm", levelOf(body, "arm", "mid-arm", kView).skin,
+             kRound * meanOf(Measure::MidArmGirth, body),
              kRound * proportions().residualSd(Measure::MidArmGirth, body.sex()), kNhanesArm},
-            {"elbow", levelOf(body, "arm", "radiale", kView).skin, kRound * meanOf(Measure::ForearmGirthFlexed, body),
+            {"elbow", levelOf(body, "arm", "radiale", kView).skin,
+             kRound * meanOf(Measure::ForearmGirthFlexed, body),
              kRound * proportions().residualSd(Measure::ForearmGirthFlexed, body.sex()), kAnsur},
         });
         const double chest = levelOf(body, "trunk", "chest", kView).skin;
@@ -126,12 +131,15 @@ TEST(PlateEdges, LevelsOfTheArmLieWhereTheSurveyPutsThem)
     using namespace plate_edges_detail;
     for (const Patient& body : plateBodies()) {
         expectAll({
-            {"axilla below acromion", levelOf(body, "arm", "axilla").along, meanOf(Measure::AcromionToAxilla, body),
+            {"axilla below acromion", levelOf(body, "arm", "axilla").along,
+             meanOf(Measure::AcromionToAxilla, body),
              proportions().residualSd(Measure::AcromionToAxilla, body.sex()), kAnsur},
-            {"radiale below acromion", levelOf(body, "arm", "radiale").along, meanOf(Measure::ArmLength, body),
-             proportions().residualSd(Measure::ArmLength, body.sex()), kAnsur},
-            {"wrist beyond the elbow", levelOf(body, "forearm", "wrist").along, meanOf(Measure::ForearmLength, body),
-             1.10, "ANSUR II 2012 public data, radiale-stylion, residual SD of the regression on stature"},
+            {"radiale below acromion", levelOf(body, "arm", "radiale").along,
+             meanOf(Measure::ArmLength, body), proportions().residualSd(Measure::ArmLength, body.sex()),
+             kAnsur},
+            {"wrist beyond the elbow", levelOf(body, "forearm", "wrist").along,
+             meanOf(Measure::ForearmLength, body), 1.10,
+             "ANSUR II 2012 public data, radiale-stylion, residual SD of the regression on stature"},
         });
     }
 }

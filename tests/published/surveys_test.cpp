@@ -19,10 +19,7 @@ constexpr const char* kNhanes = "NHANES 2009-10, unweighted mean of a public tea
 Patient armyWoman() { return bodyOf(Sex::Female, 162.85, 25.50, 28.9); }
 Patient armyMan() { return bodyOf(Sex::Male, 175.62, 27.69, 30.2); }
 
-double armLength(const Patient& patient)
-{
-    return measured(proportions(), patient).armLength.value();
-}
+double armLength(const Patient& patient) { return measured(proportions(), patient).armLength.value(); }
 
 }  // namespace surveys_detail
 
@@ -87,7 +84,8 @@ TEST(Surveys, AxillaLiesAThirdDownTheArm)
         return body.axillaDepth / body.armLength;
     };
     expectAll({
-        {"women", share(armyWoman()), 0.309, 0.036, "ANSUR II 2012 public data, mean of individual shares (SD)"},
+        {"women", share(armyWoman()), 0.309, 0.036,
+         "ANSUR II 2012 public data, mean of individual shares (SD)"},
         {"men", share(armyMan()), 0.333, 0.035, "ANSUR II 2012 public data, mean of individual shares (SD)"},
     });
 }
@@ -96,11 +94,13 @@ TEST(Surveys, ProportionsMatchTheHandbook)
 {
     // Independent of ANSUR: an older handbook, one figure for both sexes, good to 0.015 H.
     using namespace surveys_detail;
-    const char* source = "Drillis and Contini 1966, as drawn in Winter, Biomechanics and Motor Control, fig. 4.1";
+    const char* source =
+        "Drillis and Contini 1966, as drawn in Winter, Biomechanics and Motor Control, fig. 4.1";
     const auto share = [](double value, const Patient& p) { return value / p.stature().value(); };
     for (const Patient& p : {bodyOf(Sex::Female, 163, 24), bodyOf(Sex::Male, 176, 24)}) {
         expectAll({
-            {"acromion height over stature", share(meanOf(Measure::AcromialHeight, p), p), 0.818, 0.015, source},
+            {"acromion height over stature", share(meanOf(Measure::AcromialHeight, p), p), 0.818, 0.015,
+             source},
             {"upper arm over stature", share(armLength(p), p), 0.186, 0.015, source},
             {"forearm over stature", share(meanOf(Measure::ForearmLength, p), p), 0.146, 0.015, source},
         });
@@ -135,10 +135,14 @@ TEST(Surveys, ArmIsTwoToFourCentimetresShorterThanToTheOlecranon)
     expectAll({
         {"shoulder-elbow length, women", armLength(armyWoman()) + 3.0, 33.43, 1.0, kAnsurWomen},
         {"shoulder-elbow length, men", armLength(armyMan()) + 3.0, 36.37, 1.0, kAnsurMen},
-        {"upper arm length, women 20-64", armLength(bodyOf(Sex::Female, 162.1, 28.9)) + 3.0, 35.49, 2.45, kNhanes},
-        {"upper arm length, men 20-64", armLength(bodyOf(Sex::Male, 175.6, 28.6)) + 3.0, 38.71, 2.52, kNhanes},
-        {"upper arm length, women 65+", armLength(bodyOf(Sex::Female, 158.0, 28.5, 74)) + 3.0, 35.53, 2.45, kNhanes},
-        {"upper arm length, men 65+", armLength(bodyOf(Sex::Male, 172.6, 28.4, 74)) + 3.0, 38.67, 2.52, kNhanes},
+        {"upper arm length, women 20-64", armLength(bodyOf(Sex::Female, 162.1, 28.9)) + 3.0, 35.49, 2.45,
+         kNhanes},
+        {"upper arm length, men 20-64", armLength(bodyOf(Sex::Male, 175.6, 28.6)) + 3.0, 38.71, 2.52,
+         kNhanes},
+        {"upper arm length, women 65+", armLength(bodyOf(Sex::Female, 158.0, 28.5, 74)) + 3.0, 35.53, 2.45,
+         kNhanes},
+        {"upper arm length, men 65+", armLength(bodyOf(Sex::Male, 172.6, 28.4, 74)) + 3.0, 38.67, 2.52,
+         kNhanes},
     });
 }
 
@@ -180,7 +184,8 @@ TEST(Surveys, MidArmGirthFollowsTheIndexOfCivilians)
         {"men, index 50+", girth(Sex::Male, 55.0), 49.2, 4.3, kNhanes},
         {"women 20+, all", girth(Sex::Female, 28.9), 32.39, 1.0, kNhanes},
         {"men 20+, all", girth(Sex::Male, 28.6), 34.01, 1.0, kNhanes},
-        {"women 80+", meanOf(Measure::MidArmGirth, bodyOf(Sex::Female, 155.4, 26.3, 83)), 29.04, 2.0, kNhanes},
+        {"women 80+", meanOf(Measure::MidArmGirth, bodyOf(Sex::Female, 155.4, 26.3, 83)), 29.04, 2.0,
+         kNhanes},
     });
 }
 

@@ -18,7 +18,6 @@ namespace fb::test {
             Polygon::rectangle(-2.2, 2.3, 0.0, 0.8),
             armLength,
             axillaDepth,
-            2.0,
             -armLength - 2.0,
             CrossSection(LimbMap::make(rows, rows).value(), {0.0, 0.0}, 0.92),
             {}};
