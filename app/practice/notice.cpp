@@ -30,13 +30,12 @@ Notice::Notice(QWidget* parent)
 
 void Notice::showFault(const std::optional<Fault>& fault)
 {
-    setVisible(fault.has_value());
-    if (!fault)
-        return;
-    m_sentence->setText(sentenceOf(*fault));
     //: Puts a notice away.
     parts::say(m_close, tr("Close"));
     m_close->setAccessibleName(tr("Close the notice"));
+    setVisible(fault.has_value());
+    if (fault)
+        m_sentence->setText(sentenceOf(*fault));
 }
 
 void Notice::setScheme(const Scheme& scheme)

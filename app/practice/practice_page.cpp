@@ -95,14 +95,14 @@ QWidget* PracticePage::column()
     m_words->addWidget(m_grade);
     m_words->addWidget(m_whyButton, 0, Qt::AlignLeading);
     m_words->addStretch(1);
-    auto* scroll = new QScrollArea(m_column);
-    scroll->setObjectName(QStringLiteral("columnScroll"));
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(content);
-    rows->addWidget(scroll, 1);
+    m_scroll = new QScrollArea(m_column);
+    m_scroll->setObjectName(QStringLiteral("columnScroll"));
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setWidget(content);
+    rows->addWidget(m_scroll, 1);
 
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(space::kNear);
@@ -128,7 +128,7 @@ void PracticePage::connectAll()
     connect(m_bar, &PlateBar::companionToggled, to, &PracticePresenter::setCompanionShown);
     connect(m_bar, &PlateBar::zoomAsked, m_plate, &PlateView::zoomBy);
     connect(m_bar, &PlateBar::wholeAsked, m_plate, &PlateView::showWhole);
-    connect(m_whyButton, &QToolButton::toggled, this, [this] { showState(); });
+    connect(m_whyButton, &QToolButton::toggled, this, &PracticePage::showWhy);
 }
 
 void PracticePage::say()

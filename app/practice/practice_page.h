@@ -9,6 +9,7 @@
 
 class QLabel;
 class QPushButton;
+class QScrollArea;
 class QStackedLayout;
 class QToolButton;
 class QVBoxLayout;
@@ -45,6 +46,7 @@ private:
     void showState();
     void showPlates(const PracticeState& state);
     void showColumn(const PracticeState& state);
+    void showWhy();
     void showSummary(const PracticeState& state);
     void focusFor(Phase phase);
     void makeSidePicker();
@@ -67,6 +69,7 @@ private:
     QWidget* m_plates = nullptr;
     PlateBar* m_bar;
     QWidget* m_column = nullptr;
+    QScrollArea* m_scroll = nullptr;
     QVBoxLayout* m_words = nullptr;
     RequestPanel* m_request;
     QLabel* m_hint;

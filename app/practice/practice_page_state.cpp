@@ -2,7 +2,10 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QStackedLayout>
+#include <QTimer>
 #include <QToolButton>
 
 #include "app/canvas/side_picker.h"
@@ -93,6 +96,18 @@ void PracticePage::showColumn(const PracticeState& state)
     m_nextButton->setVisible(state.graded.has_value());
     const bool last = state.request && state.request->number + 1 >= state.setup.length;
     parts::say(m_nextButton, last ? tr("Summary") : tr("Next request"));
+}
+
+void PracticePage::showWhy()
+{
+    showState();
+    if (!m_whyButton->isChecked())
+        return;
+    // Once the new words have their place: the button to the top, the rule below it.
+    QTimer::singleShot(0, this, [this] {
+        const int top = m_whyButton->mapTo(m_scroll->widget(), QPoint()).y();
+        m_scroll->verticalScrollBar()->setValue(top);
+    });
 }
 
 QString PracticePage::hintText(const PracticeState& state) const

@@ -1,9 +1,9 @@
 #include "app/practice/why_panel.h"
 
 #include <QCheckBox>
+#include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
-#include <QStyle>
 #include <cmath>
 
 #include "app/look/style.h"
@@ -35,24 +35,38 @@ void WhyPanel::makeRows(const std::vector<OtherPoint>& others)
 {
     for (const OtherRow& row : m_rows) {
         delete row.box;
+        delete row.name;
         delete row.place;
     }
     m_rows.clear();
     for (const OtherPoint& other : others) {
-        OtherRow row{other.convention, new QCheckBox(this), parts::text(this, "", "small")};
         const std::string_view word = wordOf(other.convention);
-        const QString name = QString::fromLatin1(word.data(), static_cast<qsizetype>(word.size()));
-        row.box->setObjectName(QStringLiteral("other.%1").arg(name));
-        row.place->setObjectName(QStringLiteral("place.%1").arg(name));
-        // Two lines a convention: its name on the box, its place under the name.
+        const QString id = QString::fromLatin1(word.data(), static_cast<qsizetype>(word.size()));
+        OtherRow row{other.convention, new QCheckBox(this), parts::text(this, ""), parts::text(this, "", "small")};
+        row.box->setObjectName(QStringLiteral("other.%1").arg(id));
+        row.name->setObjectName(QStringLiteral("name.%1").arg(id));
+        row.place->setObjectName(QStringLiteral("place.%1").arg(id));
+        row.name->installEventFilter(this);
+        // Two lines a convention: box and name, then its place under the name.
         const int line = 2 * static_cast<int>(m_rows.size());
-        m_grid->addWidget(row.box, line, 0, 1, 2);
+        m_grid->addWidget(row.box, line, 0);
+        m_grid->addWidget(row.name, line, 1);
         m_grid->addWidget(row.place, line + 1, 1);
-        m_grid->setColumnMinimumWidth(0, row.box->style()->pixelMetric(QStyle::PM_IndicatorWidth) + space::kNear);
         connect(row.box, &QCheckBox::toggled, this,
                 [this, convention = other.convention](bool shown) { Q_EMIT otherToggled(convention, shown); });
         m_rows.push_back(row);
     }
+}
+
+bool WhyPanel::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::MouseButtonPress) {
+        for (const OtherRow& row : m_rows) {
+            if (watched == row.name)
+                row.box->click();
+        }
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 void WhyPanel::showState(const PracticeState& state)
@@ -69,7 +83,7 @@ void WhyPanel::showState(const PracticeState& state)
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         const OtherPoint& other = state.others[i];
         const QString name = conventionName(other.convention);
-        m_rows[i].box->setText(name);
+        m_rows[i].name->setText(name);
         m_rows[i].box->setChecked(other.shown);
         m_rows[i].place->setText(otherPlaceText(other.lower));
         //: Told to a screen reader: convention, then where its point lies.

@@ -24,10 +24,14 @@ public:
 Q_SIGNALS:
     void otherToggled(Convention convention, bool shown);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;  // a click on a name ticks its box
+
 private:
     struct OtherRow {
         Convention convention{};
         QCheckBox* box = nullptr;
+        QLabel* name = nullptr;  // beside the box, because a box cannot wrap its words
         QLabel* place = nullptr;
     };
     void makeRows(const std::vector<OtherPoint>& others);

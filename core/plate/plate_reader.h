@@ -42,7 +42,8 @@ private:
     [[nodiscard]] tl::unexpected<Fault> missing(std::string name) const;
     [[nodiscard]] Point framed(Point mm) const;  // svg millimetres to the frame
     [[nodiscard]] int toneOf(std::string_view hex) const;
-    [[nodiscard]] std::optional<std::vector<Ring>> framedRings(const Node& path) const;
+    // Nothing far from the paper, nor more ink than a hand could draw: it is cut small later.
+    [[nodiscard]] std::optional<std::vector<Ring>> framedRings(const Node& path);
     // A number of an attribute, whatever the machine's locale; the fallback when there is none.
     [[nodiscard]] static double numberOf(const Node& node, const char* attribute, double fallback = 0.0);
     [[nodiscard]] static Node childNamed(const Node& parent, std::string_view id);
@@ -51,6 +52,7 @@ private:
     Point m_origin;
     Plate m_plate;
     std::map<std::string, int, std::less<>> m_gradientIds;
+    double m_inkLength = 0.0;  // cm, so far
 };
 
 }  // namespace fb

@@ -1,10 +1,12 @@
 // PlateReader: gradients, ink, hidden lines and areas.
 #include <algorithm>
+#include <cmath>
 #include <cstring>
 #include <utility>
 
 #include "core/plate/path_reader.h"
 #include "core/plate/plate_reader.h"
+#include "core/plate/ring.h"
 
 namespace fb {
 
@@ -14,6 +16,13 @@ Cue cueFrom(std::string_view word)
 {
     return word == "lean" ? Cue::Lean : word == "full" ? Cue::Full : word == "older" ? Cue::Older : Cue::Always;
 }
+
+// Limits of sense for a file: cm from the first landmark, and cm of ink, ten times what the
+// fullest plate holds.
+constexpr double kFarthest = 300.0;
+constexpr double kMostInk = 200'000.0;
+
+bool isNear(Point p) { return std::abs(p.x) <= kFarthest && std::abs(p.y) <= kFarthest; }
 
 // A pen stroke goes out in k pieces, across its tip, back in k pieces and, unless it ends in a
 // point, across its start.
@@ -128,15 +137,20 @@ PlateReader::Done PlateReader::readFill(std::string_view fill, const std::string
     return true;
 }
 
-std::optional<std::vector<Ring>> PlateReader::framedRings(const Node& path) const
+std::optional<std::vector<Ring>> PlateReader::framedRings(const Node& path)
 {
     auto rings = ringsFrom(path.attribute("d").value());
-    if (rings) {
-        for (Ring& ring : *rings) {
-            for (Point& p : ring.points)
-                p = framed(p);
-        }
+    if (!rings)
+        return std::nullopt;
+    for (Ring& ring : *rings) {
+        std::ranges::transform(ring.points, ring.points.begin(), [this](Point p) { return framed(p); });
+        if (!std::ranges::all_of(ring.points, plate_ink_detail::isNear))
+            return std::nullopt;
+        for (std::size_t i = 0; i < pieceCount(ring); ++i)
+            m_inkLength += piece(ring, i).span();
     }
+    if (m_inkLength > plate_ink_detail::kMostInk)
+        return std::nullopt;
     return rings;
 }
 

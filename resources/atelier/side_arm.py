@@ -42,7 +42,7 @@ def deltoid(p):
     pool(p, [(214, 216), (208, 238), (209, 262), (217, 292), (229, 324)], 24, 34, "skin-light", .76, 20, .05)
     edge = Line([*ARM_FRONT[3:10], (288, 330), (279, 344), (263, 360), (248, 371)])
     core = Line([(284, 206), (280, 232), (274, 258), (268, 280), (261, 300), (254, 318), (248, 334), (245, 348), (242, 362)])
-    rim = rise((0, 0), (.2, .5), (.45, 1), (.62, .55), (.82, .1), (1, 0))
+    rim = rise((0, 0), (.2, .5), (.42, 1), (.56, .6), (.70, 0), (1, 0))
     soft(p, between(core, edge, .25), edge, "skin-shade", .50, 9, rim)
     p.ink(cluster(core, edge, 16, .25, .80, .92, .55, lambda s: -.06 + .26 * s, .07, peak=.58), "skin-hatch")
     back, front = Line(BORDER_BACK), Line(BORDER_FRONT)
@@ -120,7 +120,7 @@ def surface(p):
     p.ink([pen(step.part(.0, .44), [.1, .95, .5, .28, .2, .05]), pen(step.part(.52, 1), [.05, .2, .3, .5, .95, .5, .05])], "skin-line", .75)
     p.on("surface", "arm", "deltoid-end", "End of the deltoid")
     b, f = Line(BORDER_BACK), Line(BORDER_FRONT)
-    p.ink([pen(b.part(.52, .82), [.05, .35, .05]), pen(f.part(.3, .8), [.05, .4, .05])], "skin-line", .5, cue="lean")
+    p.ink([pen(b.part(.52, .82), [.05, .35, .05]), pen(f.part(.02, .6), [.05, .45, .3, .05])], "skin-line", .5, cue="lean")
 
 
 def draw(p):

@@ -40,7 +40,7 @@ def ghost(p):
     """The body's outline, barely there, so that bared bones do not float."""
     back, front = Line(BACK), Line(FRONT)
     p.on("bone", "trunk")
-    for ln, a, b in ((back, .10, .74), (front, .09, .34), (front, .345, .70)):
+    for ln, a, b in ((Line(back.shifted(-.6)), .12, .74), (Line(front.shifted(.6)), .1, .34), (Line(front.shifted(.6)), .345, .70)):
         p.ink(pen(ln, [.05, .7, .7, .7, .05], a, b), "bone-shade", .6)
     p.on("bone", "forearm")
     p.ink(pen(Line(FORE_BACK[2:]), [.05, .7, .7, .7, .3]), "bone-shade", .6)

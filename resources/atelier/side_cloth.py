@@ -1,5 +1,5 @@
 """Shoulder from the side: the gown slipped off this shoulder, the blanket over thigh and hand."""
-from engrave import Line, between, contour, pen, ramp
+from engrave import Line, contour, pen, ramp
 from side_tools import cluster, hump, rise, soft
 
 # the gown's edge hangs low at this side and runs up toward the other shoulder, front and back
@@ -11,8 +11,8 @@ FRONT_EDGE = [(356.4, 288), (362, 294), (367.5, 312), (371, 336), (372.4, 362), 
 
 def washes(p):
     p.linear("wash.gown", "trunk", (240, 330), (240, 628), [(0, "cloth-base"), (0.5, "cloth-base"), (1, "cloth-base", 0)])
-    p.linear("wash.blanket", "trunk", (440, 585), (560, 612), [(0, "cloth-light"), (0.5, "cloth-light"), (1, "cloth-light", 0)])
-    p.linear("wash.lap", "trunk", (330, 610), (190, 634), [(0, "cloth-light"), (0.55, "cloth-light"), (1, "cloth-light", 0)])
+    p.linear("wash.blanket", "forearm", (440, 585), (560, 612), [(0, "cloth-light"), (0.5, "cloth-light"), (1, "cloth-light", 0)])
+    p.linear("wash.lap", "forearm", (330, 610), (190, 634), [(0, "cloth-light"), (0.55, "cloth-light"), (1, "cloth-light", 0)])
 
 
 def fold(p, points, width, weight=.9, depth=.34, t1=1.0):
@@ -54,23 +54,25 @@ def gown(p):
     fold(p, [(172, 361), (180, 378), (183, 398)], 5, .6, .24)
     p.ink([pen([(363, 318), (366.5, 350), (366, 392), (362, 428)], [.05, .5, .4, .05]), pen([(338, 334), (334, 352), (333, 378)], [.05, .45, .05]),
            pen([(159, 348), (168, 368), (174, 392)], [.05, .4, .05])], "cloth-line", .6)
-    # the forearm's shadow
-    g = Line([(232, 538), (262, 546), (300, 560), (345, 574), (398, 587), (424, 592)])
-    soft(p, [(236, 566), (266, 580), (304, 593), (345, 602), (390, 608), (412, 610)], g, "cloth-shade", .55, 8, rise((0, 0), (.4, .9), (1, 1)))
     p.ink(pen(b.part(.02, .8), [.3, .8, .6, .4, .05]), "cloth-line")
     p.ink(pen(f.part(0, .66), [.4, 1.3, 1.5, 1.0, .5, .05]), "cloth-line")
 
 
+def shadow(p):
+    """What the forearm throws on gown and lap; it moves with the forearm."""
+    p.on("skin", "forearm")
+    g = Line([(232, 538), (262, 546), (300, 560), (345, 574), (398, 587), (424, 592)])
+    soft(p, [(236, 566), (266, 580), (304, 593), (345, 602), (390, 608), (412, 610)], g, "cloth-shade", .55, 8, rise((0, 0), (.4, .9), (1, 1)))
+
+
 def blanket(p):
-    p.on("cloth", "trunk")
+    """All of it hangs on the forearm, so that it covers the hand of a thin and of a heavy patient."""
+    p.on("cloth", "forearm")
     # the lap: the near thigh under the blanket, from the bend of the hip to the right
     lap = [(150, 640, "c"), (176, 631), (214, 624), (262, 619.6), (312, 615), (346, 611.4), (378, 609.5), (420, 608), (470, 606), (520, 606), (560, 608, "c"), (560, 640, "c")]
     p.area(lap, "wash.lap")
     t = Line([q[:2] for q in lap[:-1]])
     p.ink(contour(t.part(.08, .62), .6, 1.7, side=-1, press=lambda u: ramp(u, (0, .05), (.4, .8), (1, 1))), "cloth-line")
-    # light on its top, shade where the thigh turns under; creases running out from the bend of the hip
-    soft(p, [(232, 624), (300, 620), (362, 616), (420, 614), (560, 616)], [(226, 641), (300, 641), (362, 641), (420, 641), (560, 641)],
-         "cloth-shade", .5, 10, rise((0, 0), (.25, .7), (.36, .6), (.5, .1), (1, 0)))
     # the part drawn up over wrist and hand: two overlaps, hand as a soft mound
     top = [(414, 600), (424, 582), (429, 562), (434, 545), (441, 533), (451, 527.4), (466, 526), (484, 530.5), (502, 535), (520, 544), (536, 558), (550, 577), (560, 598)]
     p.area([(*top[0], "c"), *top[1:-1], (*top[-1], "c"), (560, 640, "c"), (372, 640, "c"), (388, 616)], "wash.blanket")

@@ -1,5 +1,5 @@
 """Shoulder from the side: neck, nape, jaw and ear, lightly drawn and fading out above the ear."""
-from engrave import Line, between, contour, pen, ramp
+from engrave import Line, between, pen
 from side_tools import cluster, hump, pool, rise, soft
 
 # one sternomastoid for skin and muscle: from the mastoid to breastbone and clavicle
@@ -11,7 +11,7 @@ JAW = [(256.5, 62), (260, 73), (265, 82), (273, 89), (287, 95), (305, 101), (325
 
 def neck(p, front):
     throat = Line([(331, 113.5), (321, 119.5), (315, 127), (313, 137), (314, 148), (310.5, 165), (304.5, 182), (302.5, 193)])
-    soft(p, throat.shifted(lambda t: 24 - 12 * t), throat, "skin-mid", .5, 8, rise((0, .9), (.5, 1), (1, .3)))
+    soft(p, throat.shifted(lambda t: 24 - 12 * t), throat, "skin-mid", .5, 8, rise((0, .1), (.22, .55), (.5, 1), (1, .3)))
     p.ink(cluster(throat.shifted(lambda t: 20 - 10 * t), throat, 10, .12, .74, .82, .5, .10, .07), "skin-hatch")
     jaw = Line(JAW)
     below = Line([(252, 74), (256, 88), (262, 100), (272, 110), (286, 117), (302, 121), (317, 121), (334, 114)])
@@ -25,7 +25,7 @@ def neck(p, front):
     p.ink(pen(f.part(.28, 1), [.05, .3, .55, .8, .2]), "skin-line", .75, cue="lean")
     p.ink(pen(b.part(.38, .92), [.05, .3, .35, .05]), "skin-line", .6, cue="lean")
     # hollow above the clavicle; the trapezius border fainter, behind it
-    pool(p, [(262, 174), (272, 173), (282, 179), (289, 187)], 6, 8, "skin-mid", .5, 7)
+    pool(p, [(257, 174), (268, 172), (280, 177), (291, 188)], 9, 11, "skin-mid", .42, 10, .05)
     t = Line(TRAPEZIUS)
     soft(p, t.shifted(-9), t, "skin-mid", .22, 6, hump(1.1))
     p.ink(pen(t.part(.3, .96), [.05, .3, .3, .05]), "skin-line", .55)
@@ -35,7 +35,7 @@ def neck(p, front):
 
 def head(p, front, back):
     # jaw, chin and lower lip in one hairline that loses itself
-    p.ink(pen(Line(JAW).part(.06, .97), [.05, .45, .6, .5, .45, .5, .3]), "skin-line", .8)
+    p.ink(pen(Line(JAW).part(.06, .9), [.05, .4, .55, .45, .4, .3, .05]), "skin-line", .8)
     p.ink(pen([(336, 112), (344.5, 109.6), (350.6, 105.6), (353.7, 99), (353, 92), (349.9, 86), (350.9, 80), (355, 72.6), (355, 66), (353.6, 60)],
               [.3, .9, .9, .7, .5, .35, .3, .3, .15, .05]), "skin-line", .85)
     p.ink(pen([(350.6, 80.4), (345, 80.6), (340, 79.4)], [.05, .3, .05]), "skin-line", .6)

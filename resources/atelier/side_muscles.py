@@ -1,10 +1,9 @@
 """Shoulder from the side: muscles of neck and trunk (simply), forearm, arm, deltoid in three parts."""
-import math
 
-from engrave import Line, between, contour, feather, fibres, mix, pen, ramp, ribbon, rim
+from engrave import Line, between, feather, fibres, mix, pen, ramp, ribbon, rim
 from side_frame import BACK, FRONT, fore
 from side_head import SCM_BACK, SCM_FRONT, TRAPEZIUS
-from side_tools import hump, rise, soft
+from side_tools import rise, soft
 
 # -- deltoid: origin line, borders, insertion ---------------------------------------------------
 DELT_FRONT = [(285, 198), (293, 208), (297, 224), (298, 243), (296, 267), (289, 295), (277, 324), (262, 350), (247, 372)]
@@ -105,8 +104,8 @@ def torso(p):
     # serratus: four blunt slips, each locking with a slip of the outer oblique
     for k, (x0, y0, x1, y1) in enumerate(((282, 340, 322, 362), (281, 366, 321, 391), (279, 393, 316, 419), (278, 420, 310, 443))):
         f = [(x0, y0, "c"), (x0 + 18, y0 + 4), (x1 - 4, y1 - 8), (x1, y1 - 1), (x1 - 4, y1 + 3), (x0 + 22, y0 + 20), (x0, y0 + 22, "c")]
-        p.area(f, "wash.lat")
-        p.ink(pen([q[:2] for q in f], [.05, .5, .9, 1.0, .6, .05]), "muscle-line", ramp(k, (0, .6), (3, .25)))
+        p.area(f, "wash.lat", .6)
+        p.ink(pen([q[:2] for q in f], [.05, .5, .9, 1.0, .6, .05]), "muscle-line", ramp(k, (0, .5), (3, .2)))
         lines(p, [[(x0, y0 + 4), (x0, y0 + 19)], [(x0 + 20, y0 + 8), (x0 + 20, y0 + 18)], [(x1 - 3, y1 - 5), (x1 - 3, y1)]], 3, .4, .6)
     lines(p, [[(322, 368), (316, 424)], [(338, 390), (332, 440)], [(350, 410), (344, 444)]], 6, .45, .6, lift=.2)
     edge = front.part(.34, .66)
@@ -131,11 +130,11 @@ def torso(p):
 def forearm(p):
     p.on("muscle", "forearm", "extensors", "Forearm extensors")
     env = [(240, 505, "c"), fore(14, 30), fore(60, 34), fore(120, 32), fore(200, 24), fore(228, 21), fore(236, 0), fore(228, -26),
-           fore(190, -28), fore(140, -33), fore(95, -37), fore(62, -38.5), fore(40, -38), fore(18, -34.5), fore(4, -30), (222, 545.6), (224, 538), (231, 520)]
+           fore(190, -28), fore(140, -33), fore(95, -37), fore(62, -38.5), fore(40, -33.6), fore(18, -29.6), fore(10, -27.6), fore(2, -26), (227, 536), (231, 520)]
     p.area(env, "wash.fore.muscle")
-    p.ink(pen([(224, 546.4), fore(4, -30), fore(18, -33), fore(40, -38), fore(62, -38.5), fore(95, -37), fore(140, -33), fore(190, -28), fore(258, -26)],
+    p.ink(pen([fore(1, -26.4), fore(9, -28.4), fore(20, -30.6), fore(40, -34), fore(62, -38), fore(95, -37), fore(140, -33), fore(190, -28), fore(258, -26)],
               [.2, 1.0, 1.6, 1.8, 1.8, 1.6, 1.5, .4]), "muscle-line")
-    low0, low1 = Line([fore(14, -20), fore(60, -22), fore(120, -18), fore(190, -14), fore(250, -12)]), Line([fore(10, -32), fore(50, -38.5), fore(110, -36), fore(190, -28), fore(250, -26)])
+    low0, low1 = Line([fore(14, -20), fore(60, -22), fore(120, -18), fore(190, -14), fore(250, -12)]), Line([fore(10, -27.8), fore(50, -35.8), fore(110, -36), fore(190, -28), fore(250, -26)])
     shade(p, low0, low1, "muscle-shade", .2, 4, lambda s: ramp(s, (0, .3), (.15, 1), (1, .9)))
     # borders: extensor carpi radialis | extensor digitorum | extensor carpi ulnaris | ulna | flexor
     for a in ([(238, 513), fore(30, 6), fore(80, 12), fore(140, 15), fore(210, 13)], [(236, 516), fore(24, -6), fore(80, -4), fore(150, -3), fore(220, -5)],
@@ -145,7 +144,7 @@ def forearm(p):
     p.ink(pen([(212, 541), (221, 545), fore(3, -27.6), fore(28, -29.2), fore(64, -29.4), fore(112, -26.6), fore(160, -23)], [.2, .9, .9, .8, .6, .4, .05]), "tendon-line")
     lines(p, [[(240, 512), (237, 516)], [fore(40, 4), fore(40, -4)], [fore(100, 10), fore(100, -2)], [fore(190, 11), fore(190, -2)]], 3, .5, .7)
     lines(p, [[(236, 517), (235, 520)], [fore(40, -8), fore(40, -12)], [fore(100, -6), fore(100, -13)], [fore(190, -6), fore(190, -13)]], 3, .5, .7)
-    lines(p, [[fore(6, -28), fore(14, -33)], [fore(50, -29), fore(50, -36)], [fore(110, -27), fore(110, -34)], [fore(190, -22), fore(190, -26)]], 3, .5, .7)
+    lines(p, [[fore(10, -26), fore(22, -30)], [fore(50, -29), fore(50, -36)], [fore(110, -27), fore(110, -34)], [fore(190, -22), fore(190, -26)]], 3, .5, .7)
     anc = [(235, 516, "c"), fore(12, -8), fore(27, -15.6), fore(40, -21), fore(18, -23), (225, 539), (217, 535), (218, 526), (225, 519.6)]
     muscle(p, anc, "muscle-light", .8)
     lines(p, [[(234, 518), (230, 520)], [fore(28, -19), (224, 536)]], 4, .45, .7)
@@ -240,8 +239,8 @@ def deltoid(p):
     # insertion: the pale slips run into a small fan of tendon that dips between brachialis and triceps
     for k in range(9):
         v = (k - 4) / 4
-        y = 352 + 6 * abs(v) - 3 * ((k * .618) % 1)
-        p.ink(pen([(242 + 6.2 * v, y), (242 + 4 * v, 366), (241.8 + 1.5 * v, 377 + 2 * (1 - abs(v)))], [.05, 1.5, .5]), "tendon", .9)
+        y = 349 + 9 * abs(v) - 15 * ((k * .618 + .1) % 1)
+        p.ink(pen([(242 + 6.2 * v, y), (242 + 4 * v, 366), (241.8 + 1.5 * v, 377 + 2 * (1 - abs(v)))], [.05, 1.2, 1.5, .5]), "tendon", .85)
         if k % 2:
             p.ink(pen([(242 + 5.6 * v, y + 5), (242 + 3.6 * v, 367), (241.8 + 1.2 * v, 377)], [.05, .4, .2]), "tendon-line", .7)
     rim0, rim1 = Line([(280, 215), (280, 250), (268, 300), (252, 350)]), Line([(295, 215), (297, 250), (287, 298), (258, 356)])

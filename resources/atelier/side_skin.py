@@ -58,6 +58,7 @@ def rear(p, back):
 
 
 def forearm(p):
+    side_cloth.shadow(p)
     p.on("skin", "forearm")
     p.area([*FORE_TOP[:-2], fore(226, 28), fore(234, 0), fore(226, -29.5), *FORE_BACK[-3::-1], (208, 520), (222, 496), (244, 462)], "skin-base")
     ff, fb = Line(Line(FORE_FRONT).part(.06, .86)), Line(Line(FORE_BACK).part(.075, .86))

@@ -1,7 +1,7 @@
 """Small hands of the side view: smooth shades in many faint steps, and clusters of hatching."""
 import math
 
-from engrave import Line, add, dist, feather, glow, line, mix, pen, ramp, unit
+from engrave import add, dist, feather, glow, line, mix, pen, ramp, unit
 
 
 def each(total, steps):

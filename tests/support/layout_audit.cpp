@@ -37,7 +37,8 @@ QString wordsOf(const QWidget& widget)
 const QScrollArea* scrollerOf(const QWidget& widget)
 {
     for (const QWidget* up = widget.parentWidget(); up; up = up->parentWidget()) {
-        if (const auto* area = qobject_cast<const QScrollArea*>(up))
+        const auto* area = qobject_cast<const QScrollArea*>(up);
+        if (area && area->viewport()->isAncestorOf(&widget))
             return area;
     }
     return nullptr;
