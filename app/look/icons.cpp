@@ -1,8 +1,10 @@
 #include "app/look/icons.h"
 
 #include <QFile>
+#include <QIconEngine>
 #include <QPainter>
 #include <QSvgRenderer>
+#include <algorithm>
 #include <array>
 
 namespace fb {
@@ -12,8 +14,6 @@ namespace icons_detail {
 inline constexpr std::array<const char*, kIconCount> kFiles{
     "layer-skin", "layer-muscle", "layer-nerves", "layer-bone", "on-target",  "acceptable", "off-target", "unsafe",
     "zoom-in",    "zoom-out",     "zoom-whole",   "left",       "right",      "caution",    "application"};
-
-inline constexpr std::array kSizes{16, 20, 24, 32, 48, 64};
 
 QByteArray drawing(Icon icon, const QColor& colour)
 {
@@ -34,6 +34,37 @@ QColor colourIn(Icon icon, const Scheme& scheme)
     default: return scheme.ink;
     }
 }
+
+// Draws when asked and not before: a window opens with a dozen icons of which it shows few sizes.
+class TintedEngine : public QIconEngine {
+public:
+    TintedEngine(Icon icon, const QColor& colour, const QColor& disabled)
+        : m_icon(icon), m_colour(colour), m_disabled(disabled)
+    {
+    }
+
+    void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State state) override
+    {
+        const double ratio = painter->device()->devicePixelRatioF();
+        painter->drawPixmap(rect, scaledPixmap(rect.size() * ratio, mode, state, ratio));
+    }
+    QPixmap pixmap(const QSize& size, QIcon::Mode mode, QIcon::State state) override
+    {
+        return scaledPixmap(size, mode, state, 1.0);
+    }
+    QPixmap scaledPixmap(const QSize& size, QIcon::Mode mode, QIcon::State, qreal ratio) override
+    {
+        const bool isDisabled = mode == QIcon::Disabled && m_icon != Icon::Application;
+        const int pixels = std::max(1, qRound(std::min(size.width(), size.height()) / ratio));
+        return pixmapFor(m_icon, isDisabled ? m_disabled : m_colour, pixels, ratio);
+    }
+    [[nodiscard]] QIconEngine* clone() const override { return new TintedEngine(*this); }
+
+private:
+    Icon m_icon;
+    QColor m_colour;
+    QColor m_disabled;
+};
 
 }  // namespace icons_detail
 
@@ -67,12 +98,7 @@ QPixmap pixmapFor(Icon icon, const QColor& colour, int pixels, double devicePixe
 
 QIcon iconFor(Icon icon, const Scheme& scheme)
 {
-    QIcon made;
-    for (const int size : icons_detail::kSizes) {
-        made.addPixmap(pixmapFor(icon, icons_detail::colourIn(icon, scheme), size));
-        if (icon != Icon::Application) made.addPixmap(pixmapFor(icon, scheme.line, size), QIcon::Disabled);
-    }
-    return made;
+    return QIcon(new icons_detail::TintedEngine(icon, icons_detail::colourIn(icon, scheme), scheme.line));
 }
 
 }  // namespace fb
