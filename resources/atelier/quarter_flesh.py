@@ -1,6 +1,6 @@
 """Three-quarter plate: vessels, nerves and bursa; muscles in quarter_muscles.py and quarter_torso.py."""
 from engrave import Line, dotted, pen, ribbon
-from side_flesh import beaded
+from side_flesh import cord
 
 AXILLARY = [(170, 249), (188, 250.5), (207, 254), (226, 257.5), (246, 261), (262, 262.5), (275, 262)]
 RADIAL = [(211.5, 338), (206.5, 350), (206, 366), (210, 384), (215.5, 404), (218.5, 426), (217.5, 450), (214, 474), (213, 496), (217, 512)]
@@ -32,9 +32,9 @@ def nerves(p):
     p.ink(pen(twig.shifted(.9), [.2, .5, .05]), "nerve-line")
     for pts in ([(236, 259), (243, 250), (246, 240)], [(218, 256), (221, 248), (221, 240)], [(256, 261), (264, 254), (269, 246)]):
         p.ink(pen(pts, [1.1, .9, .3]), "nerve")
-    beaded(p, [(197, 260.5), (202, 256.5), *AXILLARY[2:]], [3.3, 2.9, .7])
+    cord(p, [(197, 260.5), (202, 256.5), *AXILLARY[2:]], [.9, 3.2, 2.9, .7], ticks=6)
     p.on("nerve", "arm", "radial-nerve", "Radial nerve")
-    beaded(p, RADIAL, [3.8, 3.6, 3.4, 1.5], gap=10)
+    cord(p, RADIAL, [1.2, 3.6, 3.4, 1.5], ticks=9)
 
 
 def draw(p):

@@ -73,7 +73,7 @@ def names(p):
     for name, y in (("axilla", 303.5), ("mid-arm", 363.5)):
         p.level("arm", name, (SHOULDER[0], y), right, x(ab, y, SHOULDER), x(hb, y, SHOULDER), x(hf, y, SHOULDER),
                 x(af, y, SHOULDER))
-    p.level("arm", "radiale", (SHOULDER[0], 527), right, x(ab, 527, SHOULDER), -16, 22, 48)
+    p.level("arm", "radiale", (SHOULDER[0], 527.87), right, x(ab, 527, SHOULDER), -16, 22, 48)
     p.level("arm", "elbow-tip", (SHOULDER[0], 550), right, x(ab, 550, SHOULDER), -14, 10, 40)
     ff, fb = Line(FORE_FRONT), Line(FORE_BACK)
     for name, t, b0, b1 in (("elbow", 0, -22, 14), ("forearm", 60, -14, 14), ("wrist", 230, -14, 15)):

@@ -65,7 +65,7 @@ def names(p):
     p.level("arm", "acromion", O, right, x(ab, 200), -22, 23, x(af, 200))
     for name, y in (("axilla", 303.5), ("mid-arm", 363.5)):
         p.level("arm", name, (O[0], y), right, x(ab, y), x(hb, y), x(hf, y), x(af, y))
-    p.level("arm", "radiale", (O[0], 527), right, x(ab, 527), -8.5, 13.5, 55)
+    p.level("arm", "radiale", (O[0], 527.87), right, x(ab, 527), -8.5, 13.5, 55)
     p.level("arm", "elbow-tip", (O[0], 546), right, x(ab, 546), -16, 12, 50)
     ff, fb = Line(FORE_FRONT), Line(FORE_BACK)
     for name, t, b0, b1 in (("elbow", 0, -22, 12), ("forearm", 60, -14.5, 12), ("wrist", 262, -14, 13)):

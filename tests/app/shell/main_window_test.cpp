@@ -106,7 +106,7 @@ TEST_P(EveryScreen, NothingIsCutOffCrossingOrNameless)
         if (screen.pseudo)
             QApplication::installTranslator(&pseudo);
         main_window_test::throughEveryState(open, [&](const char* where) {
-            settle();
+            main_window_test::settle();
             const QStringList faults = layoutFaults(open.window()) + namelessControls(open.window());
             EXPECT_TRUE(faults.isEmpty()) << where << ":\n" << faults.join('\n').toStdString();
             EXPECT_EQ(open.window().size(), screen.size) << where << ": the window had to grow";
@@ -148,7 +148,7 @@ TEST(MainWindowTest, EveryWordComesThroughTheTranslator)
     PseudoTranslator pseudo;
     QApplication::installTranslator(&pseudo);
     main_window_test::throughEveryState(open, [&](const char* where) {
-        settle();
+        main_window_test::settle();
         for (const QLabel* label : open.window().findChildren<QLabel*>()) {
             const bool hasLetters = label->text().contains(QRegularExpression(QStringLiteral("[a-z]{4,}")));
             const bool isData = label->objectName() == QLatin1String("whySource");
