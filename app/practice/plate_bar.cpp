@@ -90,15 +90,24 @@ void PlateBar::setScheme(const Scheme& scheme)
     m_zooms[ZoomOutButton]->setIcon(iconFor(Icon::ZoomOut, scheme));
     m_zooms[ZoomInButton]->setIcon(iconFor(Icon::ZoomIn, scheme));
     m_zooms[ZoomWholeButton]->setIcon(iconFor(Icon::ZoomWhole, scheme));
+    fitWords();
 }
 
 QSize PlateBar::minimumSizeHint() const
 {
     // Icons alone must fit; words are shown where there is room for them.
-    constexpr int kButtons = static_cast<int>(kPeels.size()) + ZoomCount;
-    const int icon = m_zooms[ZoomInButton]->sizeHint().width();
-    return {kButtons * (icon + space::kTight) + space::kNear + m_companion->sizeHint().width(),
-            m_companion->sizeHint().height()};
+    return {m_iconsWidth, m_companion->sizeHint().height()};
+}
+
+int PlateBar::widthWith(Qt::ToolButtonStyle style)
+{
+    for (QToolButton* peel : m_peels)
+        peel->setToolButtonStyle(style);
+    const QMargins margins = contentsMargins();
+    int width = margins.left() + margins.right() + space::kNear;
+    for (const QToolButton* button : findChildren<QToolButton*>())
+        width += button->sizeHint().width() + space::kTight;
+    return width;
 }
 
 void PlateBar::fitWords()
@@ -107,14 +116,12 @@ void PlateBar::fitWords()
     const int icon = parts::scaled(this, kIcon);
     for (QToolButton* button : findChildren<QToolButton*>())
         button->setIconSize({icon, icon});
-    int words = minimumSizeHint().width();
-    for (QToolButton* peel : m_peels) {
-        peel->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-        words += peel->sizeHint().width() - m_zooms[ZoomInButton]->sizeHint().width();
-    }
-    const auto style = words <= width() ? Qt::ToolButtonTextBesideIcon : Qt::ToolButtonIconOnly;
-    for (QToolButton* peel : m_peels)
-        peel->setToolButtonStyle(style);
+    const int before = m_iconsWidth;
+    m_iconsWidth = widthWith(Qt::ToolButtonIconOnly);
+    if (widthWith(Qt::ToolButtonTextBesideIcon) > width())
+        widthWith(Qt::ToolButtonIconOnly);
+    if (m_iconsWidth != before)
+        updateGeometry();
 }
 
 void PlateBar::resizeEvent(QResizeEvent* event)

@@ -36,10 +36,12 @@ private:
 
     void say();
     void fitWords();
+    int widthWith(Qt::ToolButtonStyle style);  // sets it on the layers' buttons, too
 
     std::array<QToolButton*, kPeels.size()> m_peels{};
     std::array<QToolButton*, ZoomCount> m_zooms{};
     QToolButton* m_companion;
+    int m_iconsWidth = 0;
 };
 
 }  // namespace fb

@@ -18,11 +18,37 @@
 
 namespace fb {
 
-MainWindow::MainWindow(const Doors& doors)
-    : m_doors(doors), m_preferences(opened()), m_page(new PracticePage(doors.practice, this)),
-      m_run(new RunStrip(this)), m_wordmark(parts::text(this, "wordmark", "title")),
-      m_caution(parts::text(this, "caution", "caution")), m_view(menuButton("viewMenu", &MainWindow::fillView)),
-      m_policy(menuButton("policyMenu", &MainWindow::fillPolicy)), m_help(menuButton("helpMenu", &MainWindow::fillHelp))
+MainWindow::MainWindow(const Doors& doors) : m_doors(doors), m_preferences(doors.settings.load())
+{
+    QPalette paper;
+    paper.setColor(QPalette::Window, schemeOf(m_preferences.palette).window);
+    setPalette(paper);
+    setWindowTitle(QStringLiteral("Fingerbreadth"));
+    constexpr QSize kFirstSize{1280, 800};
+    resize(kFirstSize);
+}
+
+void MainWindow::furnish()
+{
+    // Look and language stand before the first widget is made, so that each is dressed only once.
+    m_doors.language.use(m_preferences.language);
+    setPalette({});
+    applyStyle(*qApp, schemeOf(m_preferences.palette), textScaleFor(m_preferences.textPercent));
+    m_page = new PracticePage(m_doors.practice, this);
+    m_run = new RunStrip(this);
+    m_wordmark = parts::text(this, "wordmark", "title");
+    m_caution = parts::text(this, "caution", "caution");
+    m_view = menuButton("viewMenu", &MainWindow::fillView);
+    m_policy = menuButton("policyMenu", &MainWindow::fillPolicy);
+    m_help = menuButton("helpMenu", &MainWindow::fillHelp);
+    layOut();
+    connectAll();
+    m_page->setScheme(schemeOf(m_preferences.palette));
+    say();
+    m_run->showState(m_doors.practice.state());
+}
+
+void MainWindow::layOut()
 {
     m_wordmark->setWordWrap(false);
     m_caution->setAlignment(Qt::AlignCenter);
@@ -37,7 +63,10 @@ MainWindow::MainWindow(const Doors& doors)
     rows->addWidget(m_caution);
     m_caution->setContentsMargins(space::kMargin, space::kTight, space::kMargin, space::kTight);
     setCentralWidget(whole);
+}
 
+void MainWindow::connectAll()
+{
     PracticePresenter* practice = &m_doors.practice;
     connect(m_run, &RunStrip::replayAsked, practice, &PracticePresenter::replaySeed);
     connect(m_run, &RunStrip::newRunAsked, m_page, &PracticePage::askNewRun);
@@ -45,21 +74,6 @@ MainWindow::MainWindow(const Doors& doors)
     connect(practice, &PracticePresenter::changed, this, &MainWindow::keepSetup);
     connect(new QShortcut(QKeySequence::New, this), &QShortcut::activated, m_page, &PracticePage::askNewRun);
     connect(new QShortcut(QKeySequence::Quit, this), &QShortcut::activated, this, &QWidget::close);
-
-    m_page->setScheme(schemeOf(m_preferences.palette));
-    say();
-    m_run->showState(practice->state());
-    constexpr QSize kFirstSize{1280, 800};
-    resize(kFirstSize);
-}
-
-// Look and language stand before the first widget is made, so that each is dressed only once.
-Preferences MainWindow::opened() const
-{
-    const Preferences preferences = m_doors.settings.load();
-    m_doors.language.use(preferences.language);
-    applyStyle(*qApp, schemeOf(preferences.palette), textScaleFor(preferences.textPercent));
-    return preferences;
 }
 
 QWidget* MainWindow::header()

@@ -1,6 +1,6 @@
 // The one window: wordmark, seed and menus in a slim header, the area of practice, and the
-// caution that never leaves the screen. Light to start: what is not seen at first is made
-// when it is asked for.
+// caution that never leaves the screen. It opens as bare paper and is furnished once that is
+// on screen, so that the window stands before fonts are looked up and widgets are made.
 #pragma once
 
 #include <QMainWindow>
@@ -32,6 +32,9 @@ public:
     };
     explicit MainWindow(const Doors& doors);
 
+    // Makes everything the window shows; once, after firstPainted.
+    void furnish();
+
 Q_SIGNALS:
     void firstPainted();  // once, after the first picture of the window is on screen
 
@@ -40,12 +43,13 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    void layOut();
+    void connectAll();
     QWidget* header();
     QPushButton* menuButton(const char* name, void (MainWindow::*fill)(QMenu&));
     void fillView(QMenu& menu);
     void fillPolicy(QMenu& menu);
     void fillHelp(QMenu& menu);
-    [[nodiscard]] Preferences opened() const;
     // 1 to 2; a stored 0 percent is what suits the screen.
     [[nodiscard]] double textScaleFor(int percent) const;
     void say();
@@ -57,13 +61,13 @@ private:
 
     Doors m_doors;
     Preferences m_preferences;
-    PracticePage* m_page;
-    RunStrip* m_run;
-    QLabel* m_wordmark;
-    QLabel* m_caution;
-    QPushButton* m_view;
-    QPushButton* m_policy;
-    QPushButton* m_help;
+    PracticePage* m_page = nullptr;
+    RunStrip* m_run = nullptr;
+    QLabel* m_wordmark = nullptr;
+    QLabel* m_caution = nullptr;
+    QPushButton* m_view = nullptr;
+    QPushButton* m_policy = nullptr;
+    QPushButton* m_help = nullptr;
     bool m_painted = false;
 };
 

@@ -11,7 +11,9 @@ Services::Services(Settings& settings, Dialogs& dialogs, Seeds& seeds)
     : m_settings(settings), m_practice(std::make_unique<PracticePresenter>(seeds)),
       m_window(std::make_unique<MainWindow>(MainWindow::Doors{*m_practice, settings, dialogs, m_language}))
 {
+    // The reader works in its own thread while this one furnishes the window.
     connect(m_window.get(), &MainWindow::firstPainted, this, &Services::load);
+    connect(m_window.get(), &MainWindow::firstPainted, m_window.get(), &MainWindow::furnish);
 }
 
 Services::~Services()

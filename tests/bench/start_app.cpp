@@ -21,6 +21,19 @@ public:
     void save(const Preferences&) override {}
 };
 
+// Tells when the window is first asked to paint itself, as the empty window does.
+class FirstPaint : public QObject {
+public:
+    bool eventFilter(QObject* watched, QEvent* event) override
+    {
+        if (event->type() == QEvent::Paint) {
+            watched->removeEventFilter(this);
+            tellTime("first");
+        }
+        return false;
+    }
+};
+
 class NoDialogs : public Dialogs {
 public:
     [[nodiscard]] QString askPolicyFile(QWidget*) override { return {}; }
@@ -36,16 +49,20 @@ int main(int argc, char** argv)
     NoDialogs dialogs;
     fb::SystemSeeds seeds;
     fb::Services services(settings, dialogs, seeds);
-    auto* plate = services.window().findChild<fb::PlateView*>(QStringLiteral("plate"));
-    if (plate == nullptr)
-        return 1;
-    QObject::connect(&services.window(), &fb::MainWindow::firstPainted, [] { tellTime("first"); });
-    QObject::connect(plate, &fb::PlateView::sharpened, plate, [&services, told = false]() mutable {
-        if (told)
-            return;
-        told = true;
-        tellTime("plate");
-        QTimer::singleShot(0, &services.window(), &QWidget::close);
+    FirstPaint firstPaint;
+    services.window().installEventFilter(&firstPaint);
+    QObject::connect(&services.window(), &fb::MainWindow::firstPainted, [&services] {
+        // The window is furnished by now: Services was told before this.
+        auto* plate = services.window().findChild<fb::PlateView*>(QStringLiteral("plate"));
+        if (plate == nullptr)
+            return QCoreApplication::exit(1);
+        QObject::connect(plate, &fb::PlateView::sharpened, plate, [&services, told = false]() mutable {
+            if (told)
+                return;
+            told = true;
+            tellTime("plate");
+            QTimer::singleShot(0, &services.window(), &QWidget::close);
+        });
     });
     services.window().show();
     return QApplication::exec();
