@@ -206,6 +206,11 @@ void PlateStage::whole()
     setFrame(ViewFrame::whole(m_face.frame.sheet(), m_face.frame.picture()));
 }
 
+void PlateStage::around(const QRectF& cm)
+{
+    setFrame(m_face.frame.around(cm));
+}
+
 void PlateStage::stepCrosshair(QPointF cm)
 {
     m_crosshair = stage_detail::heldIn(m_face.frame.picture(), m_crosshair + cm);

@@ -42,6 +42,7 @@ public:
     void zoomAt(QPointF at, double factor) override;
     void zoom(double factor) override;
     void whole() override;
+    void around(const QRectF& cm);
     void stepCrosshair(QPointF cm) override;
     void enter() override;
     void withdraw() override;

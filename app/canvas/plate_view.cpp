@@ -114,6 +114,11 @@ void PlateView::zoomBy(double factor)
     d->stage.zoom(factor);
 }
 
+void PlateView::showAround(const QRectF& cm)
+{
+    d->stage.around(cm);
+}
+
 QSize PlateView::sizeHint() const
 {
     return {720, 720};

@@ -56,6 +56,7 @@ public:
 public Q_SLOTS:
     void showWhole();
     void zoomBy(double factor);
+    void showAround(const QRectF& cm);  // an area, cm: as large as it can be seen whole
 
 Q_SIGNALS:
     void marked(QPointF cm);       // a place was chosen; whoever listens decides and calls setMark

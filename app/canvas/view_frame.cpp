@@ -103,4 +103,14 @@ ViewFrame ViewFrame::showing(QPointF cm, double margin) const
     return held == at ? *this : panned(held - at);
 }
 
+ViewFrame ViewFrame::around(const QRectF& cm) const
+{
+    if (!(cm.width() > 0.0 && cm.height() > 0.0)) return *this;
+    ViewFrame made = *this;
+    made.m_scale = std::min(m_sheet.width() / cm.width(), m_sheet.height() / cm.height());
+    made.m_middle = cm.center();
+    made.hold();
+    return made;
+}
+
 }  // namespace fb

@@ -34,6 +34,9 @@ public:
     // Moved as little as needed for a point to lie within the sheet, `margin` pixels from its edge.
     [[nodiscard]] ViewFrame showing(QPointF cm, double margin) const;
 
+    // As large as an area (cm, low corner first) can be shown whole, with it in the middle.
+    [[nodiscard]] ViewFrame around(const QRectF& cm) const;
+
     friend bool operator==(const ViewFrame&, const ViewFrame&) = default;
 
 private:

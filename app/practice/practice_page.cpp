@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QStackedLayout>
 #include <QToolButton>
 
@@ -102,6 +103,7 @@ QWidget* PracticePage::column()
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_scroll->setWidget(content);
+    connect(m_scroll->verticalScrollBar(), &QScrollBar::rangeChanged, this, &PracticePage::scrollToWhy);
     rows->addWidget(m_scroll, 1);
 
     auto* buttons = new QHBoxLayout;
@@ -139,6 +141,12 @@ void PracticePage::say()
     //: Opens the convention's rule and its source.
     parts::say(m_whyButton, tr("Why"));
     m_whyButton->setToolButtonStyle(Qt::ToolButtonTextOnly);
+}
+
+void PracticePage::scrollToWhy()
+{
+    if (m_followsWhy)
+        m_scroll->verticalScrollBar()->setValue(m_whyButton->mapTo(m_scroll->widget(), QPoint()).y());
 }
 
 void PracticePage::askNewRun()

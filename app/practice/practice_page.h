@@ -47,6 +47,7 @@ private:
     void showPlates(const PracticeState& state);
     void showColumn(const PracticeState& state);
     void showWhy();
+    void scrollToWhy();
     void showSummary(const PracticeState& state);
     void focusFor(Phase phase);
     void makeSidePicker();
@@ -57,11 +58,13 @@ private:
     Scheme m_scheme;
     std::optional<Phase> m_shownPhase;
     int m_shownRequest = -1;
+    bool m_followsWhy = false;  // keeps the opened answer in sight while its words find their place
 
     QStackedLayout* m_pages = nullptr;   // practising, summary
     QWidget* m_practising;
     QStackedLayout* m_stage = nullptr;   // plates, side question
     PlateView* m_plate;
+    const Picture* m_closeUp = nullptr;  // the picture that was last shown close up; only compared
     PlateView* m_companion = nullptr;    // made when first asked for, like the next two
     SidePicker* m_sidePicker = nullptr;
     SummaryPage* m_summary = nullptr;

@@ -2,10 +2,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
-#include <QScrollBar>
 #include <QStackedLayout>
-#include <QTimer>
 #include <QToolButton>
 
 #include "app/canvas/side_picker.h"
@@ -17,6 +14,7 @@
 #include "app/practice/request_panel.h"
 #include "app/practice/summary_page.h"
 #include "app/practice/why_panel.h"
+#include "app/scene/target_scene.h"
 
 namespace fb {
 
@@ -35,6 +33,8 @@ void PracticePage::showState()
     showColumn(state);
     showSummary(state);
     const int request = state.request ? state.request->number : -1;
+    if (state.phase != Phase::Graded)
+        m_followsWhy = false;
     if (state.ready && (m_shownPhase != state.phase || m_shownRequest != request)) {
         m_shownPhase = state.phase;
         m_shownRequest = request;
@@ -57,6 +57,11 @@ void PracticePage::showPlates(const PracticeState& state)
     m_plate->setScene(state.scene);
     m_plate->setMark(state.graded ? QPointF(state.graded->mark.x, state.graded->mark.y) : state.mark);
     m_plate->setLayers(state.layers);
+    // Feedback is read from close by; the paper is laid whole again with the next request.
+    const Picture* graded = state.graded ? state.picture.get() : nullptr;
+    if (graded && graded != m_closeUp)
+        m_plate->showAround(closeUpOf(*state.target, state.graded->mark));
+    m_closeUp = graded;
     if (state.companionShown && !m_companion)
         makeCompanion();
     if (!m_companion)
@@ -100,14 +105,8 @@ void PracticePage::showColumn(const PracticeState& state)
 
 void PracticePage::showWhy()
 {
+    m_followsWhy = m_whyButton->isChecked();
     showState();
-    if (!m_whyButton->isChecked())
-        return;
-    // Once the new words have their place: the button to the top, the rule below it.
-    QTimer::singleShot(0, this, [this] {
-        const int top = m_whyButton->mapTo(m_scroll->widget(), QPoint()).y();
-        m_scroll->verticalScrollBar()->setValue(top);
-    });
 }
 
 QString PracticePage::hintText(const PracticeState& state) const

@@ -47,6 +47,10 @@ void SpreadFigure::showRun(const Summary& summary, const Target& target)
         m_region.push_back({off.x, -off.y});
         widen(m_region.back());
     }
+    m_acromion = target.idealSkin.y / target.scale;
+    m_armpit = m_acromion + target.axillaDepth.value() / target.scale;
+    widen({0.0, m_acromion});
+    widen({0.0, m_armpit});
     std::ranges::for_each(summary.marks, widen);
     update();
 }
@@ -73,6 +77,9 @@ void SpreadFigure::paintEvent(QPaintEvent*)
     painter.drawRect(rect().adjusted(0, 0, -1, -1));
     painter.setRenderHint(QPainter::Antialiasing);
     paintRuler(painter);
+    paintLevel(painter, m_acromion, tr("acromion"));
+    //: The height of the armpit on the arm.
+    paintLevel(painter, m_armpit, tr("armpit level"));
     QPolygonF region;
     for (const Point corner : m_region)
         region << place(corner);
@@ -98,6 +105,20 @@ void SpreadFigure::paintRuler(QPainter& painter) const
         painter.drawLine(across - QPointF(0.0, kTick), across + QPointF(0.0, kTick));
         painter.drawLine(along - QPointF(kTick, 0.0), along + QPointF(kTick, 0.0));
     }
+}
+
+void SpreadFigure::paintLevel(QPainter& painter, double distal, const QString& word) const
+{
+    constexpr double kShare = 0.62;  // of the reach, to each side
+    const QPointF left = place({-kShare * m_reach, distal});
+    const QPointF right = place({kShare * m_reach, distal});
+    painter.setPen(QPen(m_scheme.quietInk, 1.0, Qt::DashDotLine));
+    painter.drawLine(left, right);
+    painter.setPen(m_scheme.quietInk);
+    painter.setFont(fontOf(Type::PlateLabel, textScaleOf(font())));
+    const double high = painter.fontMetrics().height() * 1.2;
+    painter.drawText(QRectF(right.x() + space::kNear, right.y() - high / 2.0, width() - right.x(), high),
+                     Qt::AlignLeft | Qt::AlignVCenter, word);
 }
 
 void SpreadFigure::paintMarks(QPainter& painter) const

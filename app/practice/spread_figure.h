@@ -1,5 +1,5 @@
 // All marks of a run on one small figure: the target region at the reference arm, its ideal
-// point, and each mark by the shape of its verdict. Front is to the right, the shoulder up.
+// point, acromion and armpit level, and each mark by the shape of its verdict. Front is to the right, the shoulder up.
 #pragma once
 
 #include <QWidget>
@@ -30,11 +30,14 @@ protected:
 private:
     void paintRuler(QPainter& painter) const;
     void paintWords(QPainter& painter) const;
+    void paintLevel(QPainter& painter, double distal, const QString& word) const;
     void paintMarks(QPainter& painter) const;
 
     Scheme m_scheme;
     Summary m_summary;
     std::vector<Point> m_region;  // (anterior, distal) from the ideal, at the reference arm
+    double m_acromion = 0.0;      // distal from the ideal, cm: where the arm begins
+    double m_armpit = 0.0;
     double m_reach = 1.0;         // cm shown from the ideal point to each side
 };
 

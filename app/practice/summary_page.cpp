@@ -16,7 +16,7 @@ namespace fb {
 
 namespace summary_page_detail {
 
-constexpr int kColumnWidth = 400;
+constexpr int kColumnWidth = 368;
 constexpr int kIconSize = 18;
 
 QString percent(double share)
@@ -53,7 +53,8 @@ SummaryPage::SummaryPage(QWidget* parent)
         m_counts[i].icon->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
         m_counts[i].count->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
     }
-    m_caption->setAlignment(Qt::AlignHCenter);
+    m_caption->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
+    m_caption->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     m_caption->setWordWrap(false);
     connect(m_repeat, &QPushButton::clicked, this, &SummaryPage::repeatAsked);
     connect(m_new, &QPushButton::clicked, this, &SummaryPage::newRunAsked);
@@ -64,8 +65,12 @@ void SummaryPage::layOut()
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(space::kMargin, space::kApart, space::kMargin, space::kApart);
-    row->setSpacing(space::kBroad);
+    row->setSpacing(space::kMargin);
     auto* picture = new QVBoxLayout;
+    // In line with the plate of the other page, which keeps room for its focus ring.
+    constexpr int kRing = 6;
+    picture->setContentsMargins(kRing, kRing, kRing, 0);
+    picture->setSpacing(space::kNear);
     picture->addWidget(m_figure, 1);
     picture->addWidget(m_caption);
     row->addLayout(picture, 1);

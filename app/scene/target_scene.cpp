@@ -98,6 +98,15 @@ Scene gradedScene(const Target& target, Point mark, const Grade& grade)
     return scene;
 }
 
+QRectF closeUpOf(const Target& target, Point mark)
+{
+    constexpr double kRoom = 8.0;  // cm
+    QPolygonF seen{target_scene_detail::at(mark)};
+    for (const Step& step : target.construction)
+        for (const Point p : step.points) seen.push_back(target_scene_detail::at(p));
+    return seen.boundingRect().adjusted(-kRoom, -kRoom, kRoom, kRoom);
+}
+
 Scene otherScene(Convention convention, QPointF ideal)
 {
     return {{Role::Other, Figure::Point, {ideal}, conventionName(convention), {}}};

@@ -2,6 +2,8 @@
 // Words come from app/words in the language of the moment.
 #pragma once
 
+#include <QRectF>
+
 #include "app/scene/scene.h"
 #include "core/grade/grade.h"
 #include "core/session/request.h"
@@ -19,6 +21,10 @@ namespace fb {
 // The target with what a needle can hit, and the arrow from mark to ideal point labelled with
 // its length along the skin. mark is in the viewer's frame, cm.
 [[nodiscard]] Scene gradedScene(const Target& target, Point mark, const Grade& grade);
+
+// Where to look once a mark is graded: the construction and the mark with room around them
+// for words; cm, low corner first.
+[[nodiscard]] QRectF closeUpOf(const Target& target, Point mark);
 
 // Another convention's ideal point on the same body.
 [[nodiscard]] Scene otherScene(Convention convention, QPointF ideal);

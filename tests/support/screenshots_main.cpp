@@ -45,8 +45,14 @@ public:
     void save(const char* name)
     {
         settle([this] { return practice().state().phase == Phase::Summary || allSharp(); });
+        save(name, m_services.window());
+    }
+
+    void save(const char* name, QWidget& widget)
+    {
+        settle([] { return true; });
         const QString file = QDir(m_folder).filePath(QLatin1String(name) + QStringLiteral(".png"));
-        QTextStream(stdout) << (m_services.window().grab().save(file) ? "written " : "NOT written ") << file << Qt::endl;
+        QTextStream(stdout) << (widget.grab().save(file) ? "written " : "NOT written ") << file << Qt::endl;
     }
 
 private:
@@ -116,6 +122,13 @@ void shootPractice(const QString& folder)
     marking.save("other-view");
 }
 
+void shootNewRun(const QString& folder)
+{
+    Shot shot(folder, plain());
+    QTest::mouseClick(shot.find<QWidget>("newRun"), Qt::LeftButton);
+    shot.save("new-run", *shot.find<QWidget>("runDialog"));
+}
+
 void shootSideQuestion(const QString& folder)
 {
     Preferences asks = plain();
@@ -175,14 +188,14 @@ int main(int argc, char** argv)
     QApplication application(argc, argv);
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 2 || !QDir().mkpath(arguments[1])) {
-        QTextStream(stderr) << "usage: screenshooter FOLDER [practice|side|summary|looks]" << Qt::endl;
+        QTextStream(stderr) << "usage: screenshooter FOLDER [practice|run|side|summary|looks]" << Qt::endl;
         return 2;
     }
     const QString folder = arguments[1];
     const QString only = arguments.value(2);
     using namespace fb::screenshots;
     const std::pair<const char*, void (*)(const QString&)> kSets[]{
-        {"practice", shootPractice}, {"side", shootSideQuestion}, {"summary", shootSummary}, {"looks", shootLooks}};
+        {"practice", shootPractice}, {"run", shootNewRun}, {"side", shootSideQuestion}, {"summary", shootSummary}, {"looks", shootLooks}};
     for (const auto& [name, shoot] : kSets) {
         if (only.isEmpty() || only == QLatin1String(name))
             shoot(folder);

@@ -96,6 +96,16 @@ TEST(ViewFrameTest, ShowingMovesOnlyWhenNeeded)
     EXPECT_TRUE(kSheet.adjusted(49, 49, -49, -49).contains(seen));
 }
 
+TEST(ViewFrameTest, AnAreaIsShownWholeAndInTheMiddle)
+{
+    const QRectF area(kPicture.center() - QPointF(3, 4), QSizeF(6, 8));
+    const ViewFrame frame = ViewFrame::whole(kSheet, kPicture).around(area);
+    EXPECT_GT(frame.zoom(), 1.0);
+    EXPECT_LT(apart(frame.toWidget(area.center()), kSheet.center()), 1e-9);
+    EXPECT_TRUE(kSheet.adjusted(-1e-6, -1e-6, 1e-6, 1e-6).contains(frame.cmToWidget().mapRect(area)));
+    EXPECT_EQ(frame.around(QRectF()), frame);
+}
+
 TEST(ViewFrameTest, AnEmptyPictureIsNoDivisionByZero)
 {
     const ViewFrame frame = ViewFrame::whole(QRectF(), QRectF());

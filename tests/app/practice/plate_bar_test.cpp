@@ -50,6 +50,7 @@ TEST(PlateBarTest, WordsGiveWayToIconsWhereTheyDoNotFit)
     bar.resize(1400, bar.height());
     EXPECT_EQ(skin->toolButtonStyle(), Qt::ToolButtonTextBesideIcon);
     bar.resize(bar.minimumSizeHint().width(), bar.height());
+    QCoreApplication::processEvents();
     EXPECT_EQ(skin->toolButtonStyle(), Qt::ToolButtonIconOnly);
     EXPECT_EQ(skin->accessibleName(), QStringLiteral("Skin"));
     EXPECT_EQ(skin->toolTip(), QStringLiteral("Skin"));

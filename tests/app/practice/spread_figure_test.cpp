@@ -21,6 +21,9 @@ TEST(SpreadFigureTest, FrontIsRightElbowIsDownAndEveryMarkIsInside)
     EXPECT_EQ(figure.place({}), QPointF(200.0, 150.0));
     EXPECT_GT(figure.place({1.0, 0.0}).x(), 200.0);
     EXPECT_GT(figure.place({0.0, 1.0}).y(), 150.0);
+    const double acromion = run.state().target->idealSkin.y / run.state().target->scale;
+    EXPECT_LT(acromion, 0.0) << "the arm begins above the ideal point";
+    EXPECT_TRUE(figure.rect().contains(figure.place({0.0, acromion}).toPoint()));
     for (const Point mark : run.state().summary->marks)
         EXPECT_TRUE(figure.rect().contains(figure.place(mark).toPoint())) << mark.x << ", " << mark.y;
 }
