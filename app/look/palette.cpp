@@ -88,6 +88,10 @@ QColor Scheme::of(Role role) const
     case Role::Strike: return danger;
     case Role::Near: return fair;
     case Role::Other: return bad;
+    case Role::MarkOnTarget: return good;
+    case Role::MarkAcceptable: return fair;
+    case Role::MarkOffTarget: return bad;
+    case Role::MarkUnsafe: return danger;
     }
     return ink;
 }

@@ -21,10 +21,14 @@ enum class Role {
     Strike,        // area a needle must not enter
     Near,          // structure to know of
     Arrow,         // from mark to ideal; the label is its length
-    Other          // another convention's point
+    Other,         // another convention's point
+    MarkOnTarget,  // earlier marks, by their verdict
+    MarkAcceptable,
+    MarkOffTarget,
+    MarkUnsafe
 };
 
-inline constexpr int kRoleCount = static_cast<int>(Role::Other) + 1;
+inline constexpr int kRoleCount = static_cast<int>(Role::MarkUnsafe) + 1;
 
 enum class PaletteKind { Light, Dark, Projector };
 

@@ -193,7 +193,7 @@ void PracticePresenter::setCompanionShown(bool shown)
 {
     m_state.companionShown = shown;
     if (shown && m_state.ready && !m_state.companion)
-        makePicture(View::ShoulderThreeQuarter);
+        makePicture(View::ShoulderThreeQuarter, *m_state.request);
     Q_EMIT changed();
 }
 

@@ -67,7 +67,8 @@ private:
     void refresh();         // state from the practice, all but pictures
     void refreshRequest();  // what changes with the request only
     void refreshScenes();
-    void makePicture(View view);
+    void makePicture(View view, const Request& request);
+    void makeRunPicture();  // the arm of the summary
     void take(const Made& made);
     [[nodiscard]] bool isRunning(Phase phase) const { return m_practice && m_practice->phase() == phase; }
 
@@ -78,6 +79,7 @@ private:
     std::optional<PracticeSetup> m_wanted;
     std::optional<Practice> m_practice;
     std::shared_ptr<const Target> m_companionTarget;
+    std::shared_ptr<const Target> m_runTarget;  // of the arm of the summary
     PracticeState m_state;
     int m_wantedPicture = 0;  // counts requests; an older picture is not wanted any more
     QThreadPool m_pool;

@@ -56,12 +56,28 @@ void PracticePresenter::refreshRequest()
     m_state.picture.reset();
     m_state.companion.reset();
     m_companionTarget.reset();
+    m_state.runPicture.reset();
+    m_runTarget.reset();
     refresh();
     if (m_practice->phase() == Phase::Summary)
-        return;
-    makePicture(View::ShoulderSide);
+        return makeRunPicture();
+    makePicture(View::ShoulderSide, *m_state.request);
     if (m_state.companionShown)
-        makePicture(View::ShoulderThreeQuarter);
+        makePicture(View::ShoulderThreeQuarter, *m_state.request);
+}
+
+void PracticePresenter::makeRunPicture()
+{
+    const auto plate = m_library->plate(View::ShoulderSide);
+    if (!plate)
+        return tell(plate.error());
+    const ReferenceBody& body = (*plate)->reference;
+    const auto patient = Patient::make(body.ageYears, body.sex, body.stature, body.weight, Side::Right);
+    if (!patient)
+        return tell(patient.error());
+    Request model = *m_state.request;
+    model.patient = *patient;
+    makePicture(View::ShoulderSide, model);
 }
 
 void PracticePresenter::refresh()
@@ -88,6 +104,9 @@ void PracticePresenter::refreshScenes()
 {
     m_state.scene.clear();
     m_state.companionScene.clear();
+    m_state.runScene.clear();
+    if (m_state.summary && m_runTarget)
+        m_state.runScene = runScene(*m_runTarget, *m_state.summary);
     if (!m_state.target)
         return;
     const HelpLevel help = m_state.setup.help;
@@ -106,10 +125,9 @@ void PracticePresenter::refreshScenes()
         m_state.companionScene = targetScene(*m_companionTarget);
 }
 
-void PracticePresenter::makePicture(View view)
+void PracticePresenter::makePicture(View view, const Request& request)
 {
-    const auto make = [this, view, wanted = m_wantedPicture, library = m_library, request = *m_state.request,
-                       policy = m_state.policy] {
+    const auto make = [this, view, wanted = m_wantedPicture, library = m_library, request, policy = m_state.policy] {
         Made made{wanted, view, std::nullopt, nullptr, nullptr};
         const auto work = [&]() -> Result<bool> {
             const auto plate = library->plate(view);
@@ -144,7 +162,11 @@ void PracticePresenter::take(const Made& made)
         tell(*made.broken);
         return;
     }
-    if (made.view == View::ShoulderSide) {
+    if (m_state.summary) {
+        m_state.runPicture = made.picture;
+        m_runTarget = made.target;
+        refreshScenes();
+    } else if (made.view == View::ShoulderSide) {
         m_state.picture = made.picture;
     } else {
         m_state.companion = made.picture;

@@ -61,6 +61,9 @@ struct PracticeState {
     Scene companionScene;
 
     std::optional<Summary> summary;  // in the summary only
+    // In the summary: one arm for all marks, a right one of the plate's own reference body.
+    std::shared_ptr<const Picture> runPicture;
+    Scene runScene;
 };
 
 }  // namespace fb

@@ -3,12 +3,13 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QLocale>
+#include <QPolygonF>
 #include <QPushButton>
 
+#include "app/canvas/plate_view.h"
 #include "app/look/icons.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
-#include "app/practice/spread_figure.h"
 #include "app/words/grade_words.h"
 #include "app/words/site_words.h"
 
@@ -40,7 +41,7 @@ int countOf(const Summary& summary, Verdict verdict)
 }  // namespace summary_page_detail
 
 SummaryPage::SummaryPage(QWidget* parent)
-    : QWidget(parent), m_figure(new SpreadFigure(this)), m_caption(parts::text(this, "figureCaption", "small")),
+    : QWidget(parent), m_plate(new PlateView(this)), m_caption(parts::text(this, "figureCaption", "small")),
       m_title(parts::text(this, "summaryTitle", "small")), m_hits(parts::text(this, "hits", "title")),
       m_interval(parts::text(this, "interval")), m_distance(parts::text(this, "meanDistance")),
       m_lean(parts::text(this, "lean")), m_sides(parts::text(this, "sides")), m_points(parts::text(this, "runPoints")),
@@ -55,7 +56,8 @@ SummaryPage::SummaryPage(QWidget* parent)
     }
     m_caption->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
     m_caption->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    m_caption->setWordWrap(false);
+    m_plate->setObjectName(QStringLiteral("runPlate"));
+    m_plate->setMarkable(false);
     connect(m_repeat, &QPushButton::clicked, this, &SummaryPage::repeatAsked);
     connect(m_new, &QPushButton::clicked, this, &SummaryPage::newRunAsked);
     layOut();
@@ -67,11 +69,9 @@ void SummaryPage::layOut()
     row->setContentsMargins(space::kMargin, space::kApart, space::kMargin, space::kApart);
     row->setSpacing(space::kMargin);
     auto* picture = new QVBoxLayout;
-    // In line with the plate of the other page, which keeps room for its focus ring.
-    constexpr int kRing = 6;
-    picture->setContentsMargins(kRing, kRing, kRing, 0);
+    picture->setContentsMargins(0, 0, 0, 0);
     picture->setSpacing(space::kNear);
-    picture->addWidget(m_figure, 1);
+    picture->addWidget(m_plate, 1);
     picture->addWidget(m_caption);
     row->addLayout(picture, 1);
 
@@ -114,18 +114,33 @@ void SummaryPage::layOut()
 
 void SummaryPage::showState(const PracticeState& state)
 {
-    if (!state.summary || !state.target || !state.policy)
+    if (!state.summary)
         return;
     using summary_page_detail::kColumnWidth;
     findChild<QWidget*>(QStringLiteral("summaryColumn"))->setFixedWidth(parts::columnWidth(this, kColumnWidth));
-    m_figure->showRun(*state.summary, *state.target);
-    m_caption->setText(tr("All marks as on a right arm of %1.")
-                           .arg(cmText(state.policy->value(PolicyKey::DeltoidReferenceArm))));
+    showPlate(state);
+    m_caption->setText(tr("All marks laid on one right arm, each as far from the ideal point as it was on its own."));
     m_title->setText(tr("Run of seed %1").arg(QString::number(state.setup.seed)));
     sayNumbers(*state.summary);
     parts::say(m_repeat, tr("Repeat this run"));
     parts::say(m_new, tr("New run"));
     paintIcons();
+}
+
+void SummaryPage::showPlate(const PracticeState& state)
+{
+    if (!state.runPicture)
+        return;
+    m_plate->setPicture(state.runPicture);
+    m_plate->setScene(state.runScene);
+    if (m_shown == state.runPicture)
+        return;
+    m_shown = state.runPicture;
+    QPolygonF seen;
+    for (const SceneShape& shape : state.runScene)
+        seen += QPolygonF(shape.points);
+    constexpr double kRoom = 4.0;  // cm
+    m_plate->showAround(seen.boundingRect().adjusted(-kRoom, -kRoom, kRoom, kRoom));
 }
 
 void SummaryPage::sayNumbers(const Summary& summary)
@@ -162,7 +177,7 @@ void SummaryPage::paintIcons()
 void SummaryPage::setScheme(const Scheme& scheme)
 {
     m_scheme = scheme;
-    m_figure->setScheme(scheme);
+    m_plate->setScheme(scheme);
     paintIcons();
 }
 

@@ -1,4 +1,4 @@
-// What a run came to: all marks on one small figure, the hit rate with its interval, mean
+// What a run came to: all marks on one small plate, the hit rate with its interval, mean
 // distance, which way they lean, sides picked right; again, or a new run.
 #pragma once
 
@@ -12,7 +12,7 @@ class QPushButton;
 
 namespace fb {
 
-class SpreadFigure;
+class PlateView;
 
 class SummaryPage : public QWidget {
     Q_OBJECT
@@ -36,9 +36,10 @@ private:
     };
     void layOut();
     void sayNumbers(const Summary& summary);
+    void showPlate(const PracticeState& state);
     void paintIcons();
 
-    SpreadFigure* m_figure;
+    PlateView* m_plate;
     QLabel* m_caption;
     QLabel* m_title;
     QLabel* m_hits;
@@ -50,6 +51,7 @@ private:
     std::array<CountRow, kVerdictCount> m_counts;
     QPushButton* m_repeat;
     QPushButton* m_new;
+    std::shared_ptr<const Picture> m_shown;  // laid close up once
     Scheme m_scheme;
 };
 

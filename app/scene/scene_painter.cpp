@@ -3,6 +3,7 @@
 #include <QPainter>
 #include <QPainterPath>
 
+#include "app/look/icons.h"
 #include "app/look/type.h"
 
 namespace fb {
@@ -32,6 +33,10 @@ public:
         case Role::Ideal: return ideal(outline.first(), colour);
         case Role::Other: return lozenge(outline.first(), colour);
         case Role::Landmark: return landmark(shape, outline, colour);
+        case Role::MarkOnTarget: return verdict(outline.first(), Icon::OnTarget, colour);
+        case Role::MarkAcceptable: return verdict(outline.first(), Icon::Acceptable, colour);
+        case Role::MarkOffTarget: return verdict(outline.first(), Icon::OffTarget, colour);
+        case Role::MarkUnsafe: return verdict(outline.first(), Icon::Unsafe, colour);
         }
     }
 
@@ -167,6 +172,18 @@ private:
         stroke(path, pen(colour, 1.7), 0.95);
     }
 
+    // An earlier mark wears the shape of its verdict on a disc of paper.
+    void verdict(QPointF at, Icon icon, const QColor& colour)
+    {
+        const int size = qRound(18.0 * m_weight);
+        const double disc = size * 0.64;
+        m_painter.setPen(Qt::NoPen);
+        m_painter.setBrush(veil(0.85));
+        m_painter.drawEllipse(at, disc, disc);
+        const double ratio = m_painter.device()->devicePixelRatioF();
+        m_painter.drawPixmap(at - QPointF(size, size) / 2.0, pixmapFor(icon, colour, size, ratio));
+    }
+
     void lozenge(QPointF at, const QColor& colour)
     {
         const double r = 6.5 * m_weight;
@@ -237,7 +254,8 @@ void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, con
     painter.setRenderHint(QPainter::Antialiasing);
     scene_detail::Hand hand(painter, scheme, textScale);
     for (const Role role : {Role::Strike, Role::Near, Role::Region, Role::Construction, Role::Landmark, Role::Other,
-                            Role::Arrow, Role::Ideal})
+                            Role::Arrow, Role::Ideal, Role::MarkOnTarget, Role::MarkAcceptable,
+                            Role::MarkOffTarget, Role::MarkUnsafe})
         for (const SceneShape& shape : scene)
             if (shape.role == role) hand.shape(shape, cmToDevice.map(QPolygonF(shape.points)));
     const QRectF sheet = paper.isEmpty() ? QRectF(painter.window()) : paper;

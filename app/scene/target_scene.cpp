@@ -1,7 +1,9 @@
 #include "app/scene/target_scene.h"
 
+#include <QPolygonF>
 #include <array>
 
+#include "app/words/grade_words.h"
 #include "app/words/site_words.h"
 
 namespace fb {
@@ -105,6 +107,26 @@ QRectF closeUpOf(const Target& target, Point mark)
     for (const Step& step : target.construction)
         for (const Point p : step.points) seen.push_back(target_scene_detail::at(p));
     return seen.boundingRect().adjusted(-kRoom, -kRoom, kRoom, kRoom);
+}
+
+Scene runScene(const Target& model, const Summary& summary)
+{
+    using target_scene_detail::at;
+    Scene scene;
+    scene.push_back({Role::Region, Figure::Closed, at(model.region.corners()), {}, stepName(StepCode::Region)});
+    for (const Step& step : model.construction)
+        if (step.code == StepCode::ArmpitLevel || step.code == StepCode::FeelAcromion)
+            target_scene_detail::addStep(scene, step);
+    scene.push_back({Role::Ideal, Figure::Point, {at(model.ideal)}, {}, stepName(StepCode::IdealPoint)});
+    static constexpr std::array kRoles{Role::MarkOnTarget, Role::MarkAcceptable, Role::MarkOffTarget, Role::MarkUnsafe};
+    for (std::size_t i = 0; i < summary.marks.size(); ++i) {
+        const Point off = summary.marks[i];
+        const Point skin = model.idealSkin + Point{off.x, -off.y} * model.scale;
+        const Verdict verdict = summary.verdicts[i];
+        scene.push_back({kRoles[static_cast<std::size_t>(verdict)], Figure::Point, {at(model.toViewer(skin))}, {},
+                         verdictName(verdict)});
+    }
+    return scene;
 }
 
 Scene otherScene(Convention convention, QPointF ideal)

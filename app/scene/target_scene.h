@@ -7,6 +7,7 @@
 #include "app/scene/scene.h"
 #include "core/grade/grade.h"
 #include "core/session/request.h"
+#include "core/session/summary.h"
 #include "core/site/target.h"
 
 namespace fb {
@@ -25,6 +26,10 @@ namespace fb {
 // Where to look once a mark is graded: the construction and the mark with room around them
 // for words; cm, low corner first.
 [[nodiscard]] QRectF closeUpOf(const Target& target, Point mark);
+
+// All marks of a run laid on one arm, each as far from the ideal point as it was on its own and
+// in the shape of its verdict, with the region and armpit level of that arm.
+[[nodiscard]] Scene runScene(const Target& model, const Summary& summary);
 
 // Another convention's ideal point on the same body.
 [[nodiscard]] Scene otherScene(Convention convention, QPointF ideal);

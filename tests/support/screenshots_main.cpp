@@ -44,7 +44,7 @@ public:
 
     void save(const char* name)
     {
-        settle([this] { return practice().state().phase == Phase::Summary || allSharp(); });
+        settle([this] { return allSharp(); });
         save(name, m_services.window());
     }
 
@@ -68,7 +68,8 @@ private:
             if (plate->isVisible() && !plate->isSharp())
                 return false;
         }
-        return practice().state().picture != nullptr;
+        const PracticeState& state = practice().state();
+        return (state.summary ? state.runPicture : state.picture) != nullptr;
     }
 
     static void settle(const std::function<bool()>& done)

@@ -5,7 +5,9 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QLineF>
 #include <QTest>
+#include <algorithm>
 
 #include "tests/support/layout_audit.h"
 #include "tests/support/sample_run.h"
@@ -33,6 +35,29 @@ TEST(SummaryPageTest, SaysHitsIntervalDistanceLeanAndCounts)
     for (const QLabel* count : page.findChildren<QLabel*>(QStringLiteral("verdictCount")))
         counted += count->text().toInt();
     EXPECT_EQ(counted, 3);
+}
+
+TEST(SummaryPageTest, EveryMarkLiesOnOneArmInTheShapeOfItsVerdict)
+{
+    SampleRun run(2);
+    run.gradeAt({0.0, 0.0});
+    run.presenter.next();
+    run.gradeAt({0.0, 2.6});
+    run.presenter.next();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return run.state().runPicture != nullptr; }));
+    const Scene& scene = run.state().runScene;
+    const auto count = [&scene](Role role) {
+        return std::count_if(scene.begin(), scene.end(), [role](const SceneShape& s) { return s.role == role; });
+    };
+    EXPECT_EQ(count(Role::MarkOnTarget), 1);
+    EXPECT_EQ(count(Role::MarkUnsafe), 1);
+    EXPECT_EQ(count(Role::Region), 1);
+    // A mark on the ideal point lies on the model's ideal point.
+    const auto at = [&scene](Role role) {
+        return std::find_if(scene.begin(), scene.end(), [role](const SceneShape& s) { return s.role == role; })->points.first();
+    };
+    EXPECT_LT(QLineF(at(Role::MarkOnTarget), at(Role::Ideal)).length(), 0.05);
+    EXPECT_GT(at(Role::MarkUnsafe).y(), at(Role::Ideal).y() + 2.0);
 }
 
 TEST(SummaryPageTest, CanBeRepeatedOrFollowedByANewRun)

@@ -47,7 +47,7 @@ TEST(ScenePainterTest, EveryRoleLeavesInkOfItsOwn)
         const auto role = static_cast<Role>(i);
         SceneShape shape = closed(role, 4);
         if (role == Role::Arrow) shape = {role, Figure::Line, {{-4, 0}, {4, 0}}, {}, {}};
-        if (role == Role::Ideal || role == Role::Other || role == Role::Landmark) shape = {role, Figure::Point, {{0, 0}}, {}, {}};
+        if (role == Role::Ideal || role == Role::Other || role == Role::Landmark || i >= static_cast<int>(Role::MarkOnTarget)) shape = {role, Figure::Point, {{0, 0}}, {}, {}};
         seen.push_back(painted({shape}));
         EXPECT_GT(inked(seen.back(), QRect(0, 0, 800, 600)), 20) << i;
         // In grey they still differ: no role is told by colour alone.
