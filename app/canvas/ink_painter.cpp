@@ -16,17 +16,15 @@ namespace ink_detail {
 
 inline constexpr double kContourLength = 4.0;  // cm: a pen stroke this long bounds a form
 
-QPointF at(Point p)
-{
-    return {p.x, p.y};
-}
+QPointF at(Point p) { return {p.x, p.y}; }
 
 void addRing(QPainterPath& path, const Ring& ring)
 {
     path.moveTo(at(ring.points[0]));
     for (std::size_t i = 3; i < ring.points.size(); i += 3)
         path.cubicTo(at(ring.points[i - 2]), at(ring.points[i - 1]), at(ring.points[i]));
-    if (ring.closed) path.closeSubpath();
+    if (ring.closed)
+        path.closeSubpath();
 }
 
 struct Measure {
@@ -81,19 +79,21 @@ struct Run {
     const ReadyInk& ink;
     const std::vector<QColor>& tones;
     const InkManner& manner;
-    double scale = 1.0;  // device pixels per cm
-    bool chords = false; // pixels want chords, files want the true curves
-    QRectF visible;      // cm; empty: everything
+    double scale = 1.0;   // device pixels per cm
+    bool chords = false;  // pixels want chords, files want the true curves
+    QRectF visible;       // cm; empty: everything
 
     [[nodiscard]] bool skips(const ReadyInk::Shape& shape) const
     {
-        if (!visible.isEmpty() && !visible.intersects(shape.bounds)) return true;
+        if (!visible.isEmpty() && !visible.intersects(shape.bounds))
+            return true;
         return shape.width > 0.0 && !shape.contour && shape.width * scale < manner.leastHatchPx;
     }
 
     [[nodiscard]] QBrush brushOf(const ReadyInk::Shape& shape) const
     {
-        if (shape.gradient >= 0) return washOf(ink.gradients()[static_cast<std::size_t>(shape.gradient)], tones);
+        if (shape.gradient >= 0)
+            return washOf(ink.gradients()[static_cast<std::size_t>(shape.gradient)], tones);
         return QBrush(tones[static_cast<std::size_t>(shape.tone)]);
     }
 };
@@ -105,7 +105,8 @@ QPolygonF chords(const QPainterPath& path, qsizetype first, double scale)
     QPolygonF made;
     for (int i = static_cast<int>(first); i < path.elementCount(); ++i) {
         const QPainterPath::Element& e = path.elementAt(i);
-        if (e.isMoveTo() && i > first) break;
+        if (e.isMoveTo() && i > first)
+            break;
         if (!e.isCurveTo()) {
             made.push_back(e);
             continue;
@@ -116,7 +117,8 @@ QPolygonF chords(const QPainterPath& path, qsizetype first, double scale)
         const QPointF d = path.elementAt(++i);
         const QPointF bendA = a - 2 * b + c;
         const QPointF bendB = b - 2 * c + d;
-        const double bend = std::max(std::hypot(bendA.x(), bendA.y()), std::hypot(bendB.x(), bendB.y())) * scale;
+        const double bend =
+            std::max(std::hypot(bendA.x(), bendA.y()), std::hypot(bendB.x(), bendB.y())) * scale;
         const int pieces = std::clamp(static_cast<int>(std::ceil(std::sqrt(5.0 * bend))), 1, 64);
         for (int k = 1; k < pieces; ++k) {
             const double t = static_cast<double>(k) / pieces;
@@ -141,15 +143,18 @@ void fill(QPainter& painter, const ReadyInk::Shape& shape, const QBrush& brush, 
     }
     QPainterPath broken;
     broken.setFillRule(Qt::WindingFill);
-    for (const qsizetype start : shape.starts) broken.addPolygon(chords(shape.path, start, run.scale));
+    for (const qsizetype start : shape.starts)
+        broken.addPolygon(chords(shape.path, start, run.scale));
     painter.fillPath(broken, brush);
 }
 
 bool paintShown(QPainter& painter, const Run& run, const std::atomic_bool& cancelled)
 {
     for (const ReadyInk::Shape& shape : run.ink.shapes()) {
-        if (cancelled.load(std::memory_order_relaxed)) return false;
-        if (!isShown(shape, run.manner) || run.skips(shape)) continue;
+        if (cancelled.load(std::memory_order_relaxed))
+            return false;
+        if (!isShown(shape, run.manner) || run.skips(shape))
+            continue;
         painter.setOpacity(shape.opacity);
         fill(painter, shape, run.brushOf(shape), run);
     }
@@ -159,7 +164,8 @@ bool paintShown(QPainter& painter, const Run& run, const std::atomic_bool& cance
 
 void paintGhost(QPainter& painter, const Run& run)
 {
-    if (!run.manner.ghost.isValid() || run.manner.layers.contains(Layer::Skin)) return;
+    if (!run.manner.ghost.isValid() || run.manner.layers.contains(Layer::Skin))
+        return;
     for (const ReadyInk::Shape& shape : run.ink.shapes())
         if (shape.layer == Layer::Skin && shape.contour && !run.skips(shape))
             fill(painter, shape, run.manner.ghost, run);
@@ -169,10 +175,12 @@ std::vector<QRectF> rowsOf(const std::vector<ReadyInk::Shape>& shapes)
 {
     std::map<int, std::pair<double, double>> rows;
     for (const ReadyInk::Shape& shape : shapes) {
-        if (shape.layer != Layer::Skin && shape.layer != Layer::Cloth) continue;
+        if (shape.layer != Layer::Skin && shape.layer != Layer::Cloth)
+            continue;
         for (int i = 0; i < shape.path.elementCount(); ++i) {
             const QPointF p = shape.path.elementAt(i);
-            const auto [row, isNew] = rows.try_emplace(static_cast<int>(std::floor(p.y() / ReadyInk::kRowCm)), p.x(), p.x());
+            const auto [row, isNew] =
+                rows.try_emplace(static_cast<int>(std::floor(p.y() / ReadyInk::kRowCm)), p.x(), p.x());
             row->second = {std::min(row->second.first, p.x()), std::max(row->second.second, p.x())};
         }
     }
@@ -210,8 +218,8 @@ ReadyInk::ReadyInk(const Picture& picture) : m_gradients(picture.ink.gradients)
     m_silhouette = ink_detail::rowsOf(m_shapes);
 }
 
-bool paintInk(QPainter& painter, const ReadyInk& ink, const std::vector<QColor>& tones, const InkManner& manner,
-              const std::atomic_bool& cancelled)
+bool paintInk(QPainter& painter, const ReadyInk& ink, const std::vector<QColor>& tones,
+              const InkManner& manner, const std::atomic_bool& cancelled)
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
@@ -220,9 +228,11 @@ bool paintInk(QPainter& painter, const ReadyInk& ink, const std::vector<QColor>&
     const QTransform whole = painter.combinedTransform();
     const bool raster = painter.paintEngine() && painter.paintEngine()->type() == QPaintEngine::Raster;
     ink_detail::Run run{ink, tones, manner, std::sqrt(std::abs(whole.determinant())), raster, {}};
-    if (painter.hasClipping()) run.visible = painter.clipBoundingRect();
+    if (painter.hasClipping())
+        run.visible = painter.clipBoundingRect();
     const bool done = ink_detail::paintShown(painter, run, cancelled);
-    if (done) ink_detail::paintGhost(painter, run);
+    if (done)
+        ink_detail::paintGhost(painter, run);
     painter.restore();
     return done;
 }
@@ -231,7 +241,8 @@ bool paintInk(QPainter& painter, const Picture& picture, const std::vector<QColo
               const QTransform& cmToDevice, const QSet<Layer>& layers, double leastHatchPx,
               const std::atomic_bool& cancelled)
 {
-    return paintInk(painter, ReadyInk(picture), tones, InkManner{cmToDevice, layers, leastHatchPx, QColor()}, cancelled);
+    return paintInk(painter, ReadyInk(picture), tones, InkManner{cmToDevice, layers, leastHatchPx, QColor()},
+                    cancelled);
 }
 
 }  // namespace fb

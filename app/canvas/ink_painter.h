@@ -34,9 +34,9 @@ public:
     explicit ReadyInk(const Picture& picture);
 
     struct Shape {
-        QPainterPath path;  // cm
+        QPainterPath path;              // cm
         std::vector<qsizetype> starts;  // element of each ring's first point
-        QRectF bounds;      // cm
+        QRectF bounds;                  // cm
         Layer layer{};
         int tone = -1;
         int gradient = -1;

@@ -11,7 +11,7 @@ namespace fb {
 
 namespace worker_detail {
 
-inline constexpr int kBands = 6;            // smaller shares, so that both threads end together
+inline constexpr int kBands = 6;             // smaller shares, so that both threads end together
 inline constexpr double kLeastHatch = 0.34;  // image pixels: fainter ones only grey the paper
 
 struct Canvas {
@@ -34,13 +34,14 @@ Canvas canvasOf(const InkJob& job)
 }
 
 // One band is an image of its own over the rows of the whole.
-bool paintBand(const InkJob& job, const ReadyInk& ink, const std::vector<QColor>& tones, const Canvas& canvas, uchar* bits,
-               int band, const std::atomic_bool& cancelled)
+bool paintBand(const InkJob& job, const ReadyInk& ink, const std::vector<QColor>& tones, const Canvas& canvas,
+               uchar* bits, int band, const std::atomic_bool& cancelled)
 {
     const int height = canvas.image.height();
     const int top = height * band / kBands;
     const int rows = height * (band + 1) / kBands - top;
-    if (rows <= 0) return true;
+    if (rows <= 0)
+        return true;
     const qsizetype line = canvas.image.bytesPerLine();
     QImage part(bits + top * line, canvas.image.width(), rows, line, canvas.image.format());
     QPainter painter(&part);
@@ -51,7 +52,8 @@ bool paintBand(const InkJob& job, const ReadyInk& ink, const std::vector<QColor>
     painter.setClipRect(canvas.plate, Qt::IntersectClip);
     QColor ghost = job.scheme.ink;
     ghost.setAlphaF(0.22F);
-    return paintInk(painter, ink, tones, InkManner{canvas.cmToImage, job.layers, kLeastHatch, ghost}, cancelled);
+    return paintInk(painter, ink, tones, InkManner{canvas.cmToImage, job.layers, kLeastHatch, ghost},
+                    cancelled);
 }
 
 }  // namespace worker_detail
@@ -65,20 +67,24 @@ std::optional<QImage> paintedImage(const InkJob& job, const ReadyInk& ink, const
     std::atomic_bool done = true;
     const auto paintSome = [&] {
         for (int band = next++; band < worker_detail::kBands; band = next++)
-            if (!worker_detail::paintBand(job, ink, tones, canvas, bits, band, cancelled)) done = false;
+            if (!worker_detail::paintBand(job, ink, tones, canvas, bits, band, cancelled))
+                done = false;
     };
     {
         std::jthread second;
-        if (!job.preview && std::thread::hardware_concurrency() > 1) second = std::jthread(paintSome);
+        if (!job.preview && std::thread::hardware_concurrency() > 1)
+            second = std::jthread(paintSome);
         paintSome();
     }
-    if (!done) return std::nullopt;
+    if (!done)
+        return std::nullopt;
     canvas.image.setDevicePixelRatio(job.pixelRatio);
     return canvas.image;
 }
 
 InkWorker::InkWorker(QObject* parent)
-    : QObject(parent), m_thread([this](const std::stop_token& stop) { work(stop); })
+    : QObject(parent),
+      m_thread([this](const std::stop_token& stop) { work(stop); })
 {
 }
 
@@ -95,7 +101,8 @@ void InkWorker::request(const InkJob& job)
     const std::lock_guard lock(m_mutex);
     m_next = job;
     ++m_number;
-    if (m_running && !m_runningPreview) m_cancel = true;
+    if (m_running && !m_runningPreview)
+        m_cancel = true;
     m_wake.notify_all();
 }
 
@@ -117,7 +124,8 @@ void InkWorker::work(const std::stop_token& stop)
         {
             std::unique_lock lock(m_mutex);
             m_running = false;
-            if (!m_wake.wait(lock, stop, [this] { return m_next.has_value(); })) return;
+            if (!m_wake.wait(lock, stop, [this] { return m_next.has_value(); }))
+                return;
             result.job = *m_next;
             number = m_number;
             m_next.reset();
@@ -132,7 +140,8 @@ void InkWorker::work(const std::stop_token& stop)
         result.ready = ready;
         if (const auto image = paintedImage(result.job, *ready, m_cancel)) {
             result.image = *image;
-            QMetaObject::invokeMethod(this, [this, result, number] { deliver(result, number); }, Qt::QueuedConnection);
+            QMetaObject::invokeMethod(
+                this, [this, result, number] { deliver(result, number); }, Qt::QueuedConnection);
         }
     }
 }
@@ -141,7 +150,8 @@ void InkWorker::deliver(const InkResult& result, quint64 number)
 {
     {
         const std::lock_guard lock(m_mutex);
-        if (number < m_oldestWanted) return;
+        if (number < m_oldestWanted)
+            return;
     }
     Q_EMIT painted(result);
 }

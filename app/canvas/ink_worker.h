@@ -19,7 +19,7 @@ namespace fb {
 
 struct InkJob {
     std::shared_ptr<const Picture> picture;
-    ViewFrame frame;       // the image covers its sheet
+    ViewFrame frame;          // the image covers its sheet
     double pixelRatio = 1.0;  // image pixels per widget pixel; a preview has fewer
     Scheme scheme;
     QSet<Layer> layers;

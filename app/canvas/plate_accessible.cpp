@@ -54,17 +54,16 @@ AccessiblePlate::AccessiblePlate(PlateView* view) : QAccessibleWidget(view, QAcc
 
 AccessiblePlate::~AccessiblePlate()
 {
-    for (const QAccessible::Id id : m_children) QAccessible::deleteAccessibleInterface(id);
+    for (const QAccessible::Id id : m_children)
+        QAccessible::deleteAccessibleInterface(id);
 }
 
-const PlateView& AccessiblePlate::view() const
-{
-    return *static_cast<const PlateView*>(widget());
-}
+const PlateView& AccessiblePlate::view() const { return *static_cast<const PlateView*>(widget()); }
 
 SpokenItem AccessiblePlate::item(int index) const
 {
-    if (!isValid()) return {};
+    if (!isValid())
+        return {};
     const auto items = view().spokenItems();
     return index < items.size() ? items[index] : SpokenItem{};
 }
@@ -76,7 +75,8 @@ int AccessiblePlate::childCount() const
 
 QAccessibleInterface* AccessiblePlate::child(int index) const
 {
-    if (index < 0 || index >= childCount()) return nullptr;
+    if (index < 0 || index >= childCount())
+        return nullptr;
     auto* self = const_cast<AccessiblePlate*>(this);
     while (static_cast<int>(m_children.size()) <= index)
         m_children.push_back(QAccessible::registerAccessibleInterface(
@@ -95,7 +95,8 @@ int AccessiblePlate::indexOfChild(const QAccessibleInterface* child) const
 QAccessibleInterface* AccessiblePlate::childAt(int x, int y) const
 {
     for (int i = 0; i < childCount(); ++i)
-        if (child(i)->rect().contains(x, y)) return child(i);
+        if (child(i)->rect().contains(x, y))
+            return child(i);
     return nullptr;
 }
 

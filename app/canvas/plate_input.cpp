@@ -51,7 +51,8 @@ bool PlateInput::handle(QEvent* event)
     case QEvent::KeyPress: return key(*static_cast<QKeyEvent*>(event));
     case QEvent::KeyRelease: {
         const auto& released = *static_cast<QKeyEvent*>(event);
-        if (released.key() == Qt::Key_Space && !released.isAutoRepeat()) m_space = false;
+        if (released.key() == Qt::Key_Space && !released.isAutoRepeat())
+            m_space = false;
         return false;
     }
     case QEvent::TouchBegin:
@@ -64,7 +65,8 @@ bool PlateInput::handle(QEvent* event)
         return false;
     case QEvent::NativeGesture: {
         const auto& pinch = *static_cast<QNativeGestureEvent*>(event);
-        if (pinch.gestureType() != Qt::ZoomNativeGesture) return false;
+        if (pinch.gestureType() != Qt::ZoomNativeGesture)
+            return false;
         m_hands.zoomAt(pinch.position(), 1.0 + pinch.value());
         return true;
     }
@@ -77,7 +79,8 @@ void PlateInput::giveUp()
     m_hold.stop();
     m_hands.loupe(std::nullopt);
     m_hands.carry(std::nullopt);
-    if (m_gesture == Gesture::Panning) m_hands.setMoving(false);
+    if (m_gesture == Gesture::Panning)
+        m_hands.setMoving(false);
     m_gesture = Gesture::None;
     m_carrying = false;
 }
@@ -93,7 +96,8 @@ void PlateInput::beginMarking(QPointF at)
 
 bool PlateInput::pressed(const QMouseEvent& event)
 {
-    if (m_gesture != Gesture::None) return true;
+    if (m_gesture != Gesture::None)
+        return true;
     m_hands.setByKeyboard(false);
     m_button = event.button();
     m_last = event.position();
@@ -109,11 +113,14 @@ bool PlateInput::pressed(const QMouseEvent& event)
 bool PlateInput::moved(const QMouseEvent& event)
 {
     const QPointF at = event.position();
-    if (m_gesture == Gesture::Panning) m_hands.panBy(at - m_last);
+    if (m_gesture == Gesture::Panning)
+        m_hands.panBy(at - m_last);
     if (m_gesture == Gesture::Marking) {
         m_carrying = m_carrying || QLineF(m_from, at).length() > kSlip;
-        if (m_carrying) m_hands.carry(at);
-        if (m_carrying && !m_hold.isActive()) m_hands.loupe(at);
+        if (m_carrying)
+            m_hands.carry(at);
+        if (m_carrying && !m_hold.isActive())
+            m_hands.loupe(at);
     }
     m_last = at;
     return m_gesture != Gesture::None;
@@ -121,26 +128,30 @@ bool PlateInput::moved(const QMouseEvent& event)
 
 bool PlateInput::released(const QMouseEvent& event)
 {
-    if (m_gesture == Gesture::None || event.button() != m_button) return m_gesture != Gesture::None;
+    if (m_gesture == Gesture::None || event.button() != m_button)
+        return m_gesture != Gesture::None;
     const bool marks = m_gesture == Gesture::Marking;
     // A click that slipped a little marks where it was meant: where the button went down.
     const QPointF at = m_carrying ? event.position() : m_from;
     giveUp();
-    if (marks) m_hands.markAt(at);
+    if (marks)
+        m_hands.markAt(at);
     return true;
 }
 
 bool PlateInput::wheel(const QWheelEvent& event)
 {
     const double turn = event.angleDelta().y();
-    if (turn != 0.0) m_hands.zoomAt(event.position(), std::pow(1.2, turn / 120.0));
+    if (turn != 0.0)
+        m_hands.zoomAt(event.position(), std::pow(1.2, turn / 120.0));
     return true;
 }
 
 bool PlateInput::arrow(const QKeyEvent& event)
 {
     const QPointF way = input_detail::arrowOf(event.key());
-    if (way.isNull()) return false;
+    if (way.isNull())
+        return false;
     if (event.modifiers().testFlag(Qt::ControlModifier) || !m_hands.isMarkable()) {
         // The paper goes the other way, as if the eye moved with the arrow.
         m_hands.panBy(QPointF(-way.x(), way.y()) * input_detail::kPanKeyPixels);
@@ -153,17 +164,20 @@ bool PlateInput::arrow(const QKeyEvent& event)
 
 bool PlateInput::key(const QKeyEvent& event)
 {
-    if (arrow(event)) return true;
+    if (arrow(event))
+        return true;
     switch (event.key()) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
-        if (!m_hands.isMarkable()) return false;
+        if (!m_hands.isMarkable())
+            return false;
         m_hands.setByKeyboard(true);
         m_hands.enter();
         return true;
     case Qt::Key_Backspace:
     case Qt::Key_Delete:
-        if (!m_hands.isMarkable()) return false;
+        if (!m_hands.isMarkable())
+            return false;
         m_hands.withdraw();
         return true;
     case Qt::Key_Plus:
@@ -172,7 +186,8 @@ bool PlateInput::key(const QKeyEvent& event)
     case Qt::Key_0: m_hands.whole(); return true;
     case Qt::Key_Space: m_space = true; return true;
     case Qt::Key_Escape:
-        if (m_gesture == Gesture::None) return false;
+        if (m_gesture == Gesture::None)
+            return false;
         giveUp();
         return true;
     default: return false;
@@ -187,9 +202,11 @@ bool PlateInput::touch(const QTouchEvent& event)
         return true;
     }
     // What is left of a pinch is no mark.
-    if (!m_twoFingers) touchWithOne(event);
+    if (!m_twoFingers)
+        touchWithOne(event);
     if (event.type() == QEvent::TouchEnd) {
-        if (m_twoFingers) m_hands.setMoving(false);
+        if (m_twoFingers)
+            m_hands.setMoving(false);
         m_twoFingers = false;
         m_spread = 0.0;
     }
@@ -198,12 +215,16 @@ bool PlateInput::touch(const QTouchEvent& event)
 
 void PlateInput::touchWithOne(const QTouchEvent& event)
 {
-    if (event.points().isEmpty()) return;
+    if (event.points().isEmpty())
+        return;
     const QPointF at = event.points().first().position();
     if (!m_hands.isMarkable()) {
-        if (event.type() == QEvent::TouchBegin) m_hands.setMoving(true);
-        if (event.type() == QEvent::TouchUpdate) m_hands.panBy(at - m_last);
-        if (event.type() == QEvent::TouchEnd) m_hands.setMoving(false);
+        if (event.type() == QEvent::TouchBegin)
+            m_hands.setMoving(true);
+        if (event.type() == QEvent::TouchUpdate)
+            m_hands.panBy(at - m_last);
+        if (event.type() == QEvent::TouchEnd)
+            m_hands.setMoving(false);
         m_last = at;
         return;
     }

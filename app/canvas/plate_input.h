@@ -37,10 +37,10 @@ class PlateInput : public QObject {
     Q_OBJECT
 
 public:
-    static constexpr int kHoldMs = 300;        // after which a held button shows the loupe
-    static constexpr double kSlip = 3.0;       // pixels a click may slip
-    static constexpr double kStepCm = 0.5;     // arrows
-    static constexpr double kFineStepCm = 0.1; // with Shift
+    static constexpr int kHoldMs = 300;         // after which a held button shows the loupe
+    static constexpr double kSlip = 3.0;        // pixels a click may slip
+    static constexpr double kStepCm = 0.5;      // arrows
+    static constexpr double kFineStepCm = 0.1;  // with Shift
 
     explicit PlateInput(PlateHands& hands, QObject* parent = nullptr);
 

@@ -23,10 +23,7 @@ QColor faded(QColor colour, double alpha)
     return colour;
 }
 
-double weightOf(double textScale)
-{
-    return 0.5 + 0.5 * heldTextScale(textScale);
-}
+double weightOf(double textScale) { return 0.5 + 0.5 * heldTextScale(textScale); }
 
 // Four bars, the corner points left out, as an edge that was filed round would press.
 void frame(QPainter& painter, const QRectF& outer, double width, const QColor& colour)
@@ -46,7 +43,8 @@ void paintSheet(QPainter& painter, const PlateFace& face)
         if (face.hasPicture)
             paintPlateMark(painter, face.frame.cmToWidget().mapRect(face.frame.picture()), face.scheme, 1.0);
     }
-    if (!face.drawn) return;
+    if (!face.drawn)
+        return;
     const ViewFrame& was = face.drawn->job.frame;
     if (was == face.frame) {
         painter.drawImage(sheet.topLeft(), face.drawn->image);
@@ -63,8 +61,8 @@ void paintPlaceholder(QPainter& painter, const PlateFace& face)
 {
     painter.setFont(fontOf(Type::PlateLabel, face.textScale));
     painter.setPen(face.scheme.quietInk);
-    painter.drawText(face.frame.sheet().adjusted(24, 24, -24, -24), static_cast<int>(Qt::AlignCenter) | Qt::TextWordWrap,
-                     face.placeholder);
+    painter.drawText(face.frame.sheet().adjusted(24, 24, -24, -24),
+                     static_cast<int>(Qt::AlignCenter) | Qt::TextWordWrap, face.placeholder);
 }
 
 // Above the place if there is room, else below, and always within the sheet.
@@ -73,7 +71,8 @@ QPointF loupeMiddle(const PlateFace& face, double radius)
     const QRectF sheet = face.frame.sheet().adjusted(radius + 4, radius + 4, -radius - 4, -radius - 4);
     const double lift = radius + 46.0;
     QPointF middle = *face.loupe - QPointF(0, lift);
-    if (middle.y() < sheet.top()) middle = *face.loupe + QPointF(0, lift);
+    if (middle.y() < sheet.top())
+        middle = *face.loupe + QPointF(0, lift);
     return {std::clamp(middle.x(), sheet.left(), std::max(sheet.left(), sheet.right())),
             std::clamp(middle.y(), sheet.top(), std::max(sheet.top(), sheet.bottom()))};
 }
@@ -87,13 +86,15 @@ LabelShyness shynessOf(const PlateFace& face)
     for (const double edge : {plate.left(), plate.right()})
         shyness.edges.push_back({edge - 5, plate.top(), 10, plate.height()});
     if (face.drawn)
-        for (const QRectF& row : face.drawn->ready->silhouette()) shyness.body.push_back(toWidget.mapRect(row));
+        for (const QRectF& row : face.drawn->ready->silhouette())
+            shyness.body.push_back(toWidget.mapRect(row));
     return shyness;
 }
 
 Scene withoutLabels(Scene scene)
 {
-    for (SceneShape& shape : scene) shape.label.clear();
+    for (SceneShape& shape : scene)
+        shape.label.clear();
     return scene;
 }
 
@@ -107,14 +108,16 @@ QImage loupeImage(const PlateFace& face, double radius)
     image.fill(face.scheme.paper);
     QPainter painter(&image);
     painter.setClipRect(QRectF(0, 0, side, side));
-    QTransform enlarged = face.frame.cmToWidget() * QTransform::fromTranslate(-face.loupe->x(), -face.loupe->y()) *
-                          QTransform::fromScale(kLoupeZoom, kLoupeZoom) *
-                          QTransform::fromTranslate(side / 2.0, side / 2.0);
+    QTransform enlarged =
+        face.frame.cmToWidget() * QTransform::fromTranslate(-face.loupe->x(), -face.loupe->y()) *
+        QTransform::fromScale(kLoupeZoom, kLoupeZoom) * QTransform::fromTranslate(side / 2.0, side / 2.0);
     const InkJob& job = face.drawn->job;
     const std::atomic_bool never = false;
     const auto tones = toneColours(*job.picture->plate, face.scheme, job.picture->skinTone);
-    static_cast<void>(paintInk(painter, *face.drawn->ready, tones, InkManner{enlarged, job.layers, 0.5, QColor()}, never));
-    paintScene(painter, withoutLabels(face.scene), face.scheme, enlarged, face.textScale, QRectF(0, 0, side, side));
+    static_cast<void>(
+        paintInk(painter, *face.drawn->ready, tones, InkManner{enlarged, job.layers, 0.5, QColor()}, never));
+    paintScene(painter, withoutLabels(face.scene), face.scheme, enlarged, face.textScale,
+               QRectF(0, 0, side, side));
     return image;
 }
 
@@ -145,7 +148,8 @@ void paintRim(QPainter& painter, const PlateFace& face)
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(face.scheme.line, 1.0));
     painter.drawRect(sheet.adjusted(0, 0, -1, -1));
-    if (!face.focused) return;
+    if (!face.focused)
+        return;
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(face.scheme.focus, 3.0, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
     painter.drawRect(sheet.adjusted(-3.0, -3.0, 3.0, 3.0));
@@ -173,7 +177,8 @@ void paintPlateMark(QPainter& painter, const QRectF& plate, const Scheme& scheme
     painter.fillRect(edge, face_detail::faded(scheme.ink, dark ? 0.018 : 0.016));
     face_detail::frame(painter, edge.adjusted(-3 * w, -3 * w, 3 * w, 3 * w), 2 * w,
                        face_detail::faded(dark ? scheme.ink : QColor(Qt::white), dark ? 0.06 : 0.6));
-    face_detail::frame(painter, edge.adjusted(-w, -w, w, w), w, face_detail::faded(scheme.ink, dark ? 0.32 : 0.24));
+    face_detail::frame(painter, edge.adjusted(-w, -w, w, w), w,
+                       face_detail::faded(scheme.ink, dark ? 0.32 : 0.24));
     face_detail::frame(painter, edge, 3 * w, face_detail::faded(scheme.ink, dark ? 0.05 : 0.045));
 }
 
@@ -188,7 +193,8 @@ void paintMark(QPainter& painter, QPointF at, const Scheme& scheme, double textS
     }
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.strokePath(strokes, QPen(face_detail::faded(scheme.paper, 0.92), 6.0 * w, Qt::SolidLine, Qt::RoundCap));
+    painter.strokePath(strokes,
+                       QPen(face_detail::faded(scheme.paper, 0.92), 6.0 * w, Qt::SolidLine, Qt::RoundCap));
     painter.setPen(Qt::NoPen);
     painter.setBrush(face_detail::faded(scheme.paper, 0.92));
     painter.drawEllipse(at, 4.2 * w, 4.2 * w);
@@ -198,7 +204,8 @@ void paintMark(QPainter& painter, QPointF at, const Scheme& scheme, double textS
     painter.restore();
 }
 
-void paintCrosshair(QPainter& painter, QPointF at, const QRectF& sheet, const Scheme& scheme, double textScale)
+void paintCrosshair(QPainter& painter, QPointF at, const QRectF& sheet, const Scheme& scheme,
+                    double textScale)
 {
     const double w = face_detail::weightOf(textScale);
     const double gap = 7.0 * w;
@@ -233,13 +240,16 @@ void paintFace(QPainter& painter, const PlateFace& face)
         face_detail::paintPlaceholder(painter, face);
     } else {
         QVector<QRectF> taken;
-        if (face.mark) taken.push_back(markBox(face.frame.toWidget(*face.mark), face.textScale));
-        paintScene(painter, face.scene, face.scheme, face.frame.cmToWidget(), face.textScale, sheet.adjusted(8, 8, -8, -8),
-                   taken, face_detail::shynessOf(face));
-        if (face.mark) paintMark(painter, face.frame.toWidget(*face.mark), face.scheme, face.textScale);
+        if (face.mark)
+            taken.push_back(markBox(face.frame.toWidget(*face.mark), face.textScale));
+        paintScene(painter, face.scene, face.scheme, face.frame.cmToWidget(), face.textScale,
+                   sheet.adjusted(8, 8, -8, -8), taken, face_detail::shynessOf(face));
+        if (face.mark)
+            paintMark(painter, face.frame.toWidget(*face.mark), face.scheme, face.textScale);
         if (face.crosshair)
             paintCrosshair(painter, face.frame.toWidget(*face.crosshair), sheet, face.scheme, face.textScale);
-        if (face.loupe && face.drawn) face_detail::paintLoupe(painter, face);
+        if (face.loupe && face.drawn)
+            face_detail::paintLoupe(painter, face);
     }
     painter.restore();
     face_detail::paintRim(painter, face);

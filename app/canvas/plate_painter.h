@@ -20,8 +20,8 @@ struct PlateFace {
     Scheme scheme;
     double textScale = 1.0;
     bool hasPicture = false;
-    QString placeholder;            // calm words while there is no picture
-    std::optional<InkResult> drawn; // the last drawing that came, of any frame
+    QString placeholder;             // calm words while there is no picture
+    std::optional<InkResult> drawn;  // the last drawing that came, of any frame
     Scene scene;
     std::optional<QPointF> mark;       // cm
     std::optional<QPointF> crosshair;  // cm, when it is shown
@@ -40,6 +40,7 @@ void paintFace(QPainter& painter, const PlateFace& face);
 void paintPlateMark(QPainter& painter, const QRectF& plate, const Scheme& scheme, double scale);
 // Where the needle goes in: four short strokes about a dot, on a halo of paper.
 void paintMark(QPainter& painter, QPointF at, const Scheme& scheme, double textScale);
-void paintCrosshair(QPainter& painter, QPointF at, const QRectF& sheet, const Scheme& scheme, double textScale);
+void paintCrosshair(QPainter& painter, QPointF at, const QRectF& sheet, const Scheme& scheme,
+                    double textScale);
 
 }  // namespace fb

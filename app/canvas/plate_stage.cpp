@@ -39,7 +39,8 @@ PlateStage::PlateStage(QObject* parent) : QObject(parent)
 
 void PlateStage::setWidget(const QRectF& widget, double devicePixelRatio)
 {
-    if (widget == m_face.widget && devicePixelRatio == m_pixelRatio) return;
+    if (widget == m_face.widget && devicePixelRatio == m_pixelRatio)
+        return;
     m_face.widget = widget;
     m_pixelRatio = devicePixelRatio;
     m_face.frame = m_face.frame.resized(sheetOf(widget));
@@ -61,7 +62,8 @@ void PlateStage::setFocus(bool focused)
 
 void PlateStage::setPicture(std::shared_ptr<const Picture> picture)
 {
-    if (picture == m_picture) return;
+    if (picture == m_picture)
+        return;
     const bool keeps = stage_detail::sameBody(m_picture.get(), picture.get());
     m_picture = std::move(picture);
     m_face.hasPicture = m_picture != nullptr;
@@ -86,13 +88,15 @@ void PlateStage::setScene(const Scene& scene)
 void PlateStage::setMark(std::optional<QPointF> cm)
 {
     m_face.mark = cm;
-    if (cm) m_crosshair = *cm;
+    if (cm)
+        m_crosshair = *cm;
     Q_EMIT changed();
 }
 
 void PlateStage::setLayers(const QSet<Layer>& layers)
 {
-    if (layers == m_layers) return;
+    if (layers == m_layers)
+        return;
     m_layers = layers;
     ask(false);
     Q_EMIT changed();
@@ -106,7 +110,8 @@ void PlateStage::setMarkable(bool markable)
 
 void PlateStage::setScheme(const Scheme& scheme)
 {
-    if (scheme == m_face.scheme) return;
+    if (scheme == m_face.scheme)
+        return;
     m_face.scheme = scheme;
     m_face.drawn.reset();
     ask(false);
@@ -127,14 +132,17 @@ bool PlateStage::isSharp() const
 PlateFace PlateStage::face() const
 {
     PlateFace now = m_face;
-    if (m_carried) now.mark = m_carried;
-    if (showsCrosshair()) now.crosshair = m_crosshair;
+    if (m_carried)
+        now.mark = m_carried;
+    if (showsCrosshair())
+        now.crosshair = m_crosshair;
     return now;
 }
 
 void PlateStage::setFrame(const ViewFrame& frame)
 {
-    if (frame == m_face.frame) return;
+    if (frame == m_face.frame)
+        return;
     m_face.frame = frame;
     if (m_picture) {
         ask(true);
@@ -146,8 +154,10 @@ void PlateStage::setFrame(const ViewFrame& frame)
 // A preview is half as fine and comes at once; the sharp drawing follows when all is still.
 void PlateStage::ask(bool preview)
 {
-    if (!m_picture || m_face.frame.sheet().isEmpty()) return;
-    if (!preview && m_moving) return;
+    if (!m_picture || m_face.frame.sheet().isEmpty())
+        return;
+    if (!preview && m_moving)
+        return;
     InkJob job;
     job.picture = m_picture;
     job.frame = m_face.frame;
@@ -160,11 +170,14 @@ void PlateStage::ask(bool preview)
 
 void PlateStage::take(const InkResult& result)
 {
-    if (!isOfNow(result.job)) return;
-    if (result.job.preview && isSharp()) return;
+    if (!isOfNow(result.job))
+        return;
+    if (result.job.preview && isSharp())
+        return;
     m_face.drawn = result;
     Q_EMIT changed();
-    if (isSharp()) Q_EMIT sharpened();
+    if (isSharp())
+        Q_EMIT sharpened();
 }
 
 void PlateStage::carry(std::optional<QPointF> at)
@@ -186,30 +199,18 @@ void PlateStage::loupe(std::optional<QPointF> at)
     Q_EMIT changed();
 }
 
-void PlateStage::panBy(QPointF pixels)
-{
-    setFrame(m_face.frame.panned(pixels));
-}
+void PlateStage::panBy(QPointF pixels) { setFrame(m_face.frame.panned(pixels)); }
 
-void PlateStage::zoomAt(QPointF at, double factor)
-{
-    setFrame(m_face.frame.zoomedAt(at, factor));
-}
+void PlateStage::zoomAt(QPointF at, double factor) { setFrame(m_face.frame.zoomedAt(at, factor)); }
 
 void PlateStage::zoom(double factor)
 {
     zoomAt(showsCrosshair() ? m_face.frame.toWidget(m_crosshair) : m_face.frame.sheet().center(), factor);
 }
 
-void PlateStage::whole()
-{
-    setFrame(ViewFrame::whole(m_face.frame.sheet(), m_face.frame.picture()));
-}
+void PlateStage::whole() { setFrame(ViewFrame::whole(m_face.frame.sheet(), m_face.frame.picture())); }
 
-void PlateStage::around(const QRectF& cm)
-{
-    setFrame(m_face.frame.around(cm));
-}
+void PlateStage::around(const QRectF& cm) { setFrame(m_face.frame.around(cm)); }
 
 void PlateStage::stepCrosshair(QPointF cm)
 {
@@ -227,10 +228,7 @@ void PlateStage::enter()
         Q_EMIT marked(m_crosshair);
 }
 
-void PlateStage::withdraw()
-{
-    Q_EMIT withdrawAsked();
-}
+void PlateStage::withdraw() { Q_EMIT withdrawAsked(); }
 
 void PlateStage::setByKeyboard(bool keyboard)
 {
@@ -241,7 +239,8 @@ void PlateStage::setByKeyboard(bool keyboard)
 void PlateStage::setMoving(bool moving)
 {
     m_moving = moving;
-    if (!moving) m_settle.start();
+    if (!moving)
+        m_settle.start();
 }
 
 }  // namespace fb

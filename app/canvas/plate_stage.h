@@ -50,7 +50,7 @@ public:
     void setMoving(bool moving) override;
 
 Q_SIGNALS:
-    void changed();           // repaint
+    void changed();  // repaint
     void crosshairMoved();
     void marked(QPointF cm);
     void withdrawAsked();

@@ -48,20 +48,11 @@ void PlateView::setPicture(std::shared_ptr<const Picture> picture)
     d->stage.setPicture(std::move(picture));
 }
 
-void PlateView::setScene(const Scene& scene)
-{
-    d->stage.setScene(scene);
-}
+void PlateView::setScene(const Scene& scene) { d->stage.setScene(scene); }
 
-void PlateView::setMark(std::optional<QPointF> cm)
-{
-    d->stage.setMark(cm);
-}
+void PlateView::setMark(std::optional<QPointF> cm) { d->stage.setMark(cm); }
 
-void PlateView::setLayers(const QSet<Layer>& layers)
-{
-    d->stage.setLayers(layers);
-}
+void PlateView::setLayers(const QSet<Layer>& layers) { d->stage.setLayers(layers); }
 
 void PlateView::setMarkable(bool markable)
 {
@@ -69,76 +60,43 @@ void PlateView::setMarkable(bool markable)
     d->stage.setMarkable(markable);
 }
 
-void PlateView::setScheme(const Scheme& scheme)
-{
-    d->stage.setScheme(scheme);
-}
+void PlateView::setScheme(const Scheme& scheme) { d->stage.setScheme(scheme); }
 
-QPointF PlateView::toCm(QPointF widget) const
-{
-    return d->stage.frame().toCm(widget);
-}
+QPointF PlateView::toCm(QPointF widget) const { return d->stage.frame().toCm(widget); }
 
-QPointF PlateView::toWidget(QPointF cm) const
-{
-    return d->stage.frame().toWidget(cm);
-}
+QPointF PlateView::toWidget(QPointF cm) const { return d->stage.frame().toWidget(cm); }
 
-double PlateView::pixelsPerCm() const
-{
-    return d->stage.frame().pixelsPerCm();
-}
+double PlateView::pixelsPerCm() const { return d->stage.frame().pixelsPerCm(); }
 
-QPointF PlateView::crosshair() const
-{
-    return d->stage.crosshair();
-}
+QPointF PlateView::crosshair() const { return d->stage.crosshair(); }
 
-bool PlateView::isSharp() const
-{
-    return d->stage.isSharp();
-}
+bool PlateView::isSharp() const { return d->stage.isSharp(); }
 
-QVector<SpokenItem> PlateView::spokenItems() const
-{
-    return fb::spokenItems(d->stage.face());
-}
+QVector<SpokenItem> PlateView::spokenItems() const { return fb::spokenItems(d->stage.face()); }
 
-void PlateView::showWhole()
-{
-    d->stage.whole();
-}
+void PlateView::showWhole() { d->stage.whole(); }
 
-void PlateView::zoomBy(double factor)
-{
-    d->stage.zoom(factor);
-}
+void PlateView::zoomBy(double factor) { d->stage.zoom(factor); }
 
-void PlateView::showAround(const QRectF& cm)
-{
-    d->stage.around(cm);
-}
+void PlateView::showAround(const QRectF& cm) { d->stage.around(cm); }
 
-QSize PlateView::sizeHint() const
-{
-    return {720, 720};
-}
+QSize PlateView::sizeHint() const { return {720, 720}; }
 
-QSize PlateView::minimumSizeHint() const
-{
-    return {240, 240};
-}
+QSize PlateView::minimumSizeHint() const { return {240, 240}; }
 
 bool PlateView::event(QEvent* event)
 {
     if (event->type() == QEvent::FocusIn) {
         const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
-        if (reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason || reason == Qt::ShortcutFocusReason)
+        if (reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason ||
+            reason == Qt::ShortcutFocusReason)
             d->stage.setByKeyboard(true);
         d->stage.setFocus(true);
     }
-    if (event->type() == QEvent::FocusOut) d->stage.setFocus(false);
-    if (event->type() == QEvent::Polish) d->stage.setTextScale(textScaleOf(font()));
+    if (event->type() == QEvent::FocusOut)
+        d->stage.setFocus(false);
+    if (event->type() == QEvent::Polish)
+        d->stage.setTextScale(textScaleOf(font()));
     if (d->input.handle(event)) {
         event->accept();
         return true;
@@ -154,15 +112,13 @@ void PlateView::paintEvent(QPaintEvent*)
     paintFace(painter, face);
 }
 
-void PlateView::resizeEvent(QResizeEvent*)
-{
-    d->stage.setWidget(rect(), devicePixelRatioF());
-}
+void PlateView::resizeEvent(QResizeEvent*) { d->stage.setWidget(rect(), devicePixelRatioF()); }
 
 void PlateView::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::LanguageChange) retranslate();
+    if (event->type() == QEvent::LanguageChange)
+        retranslate();
     if (event->type() == QEvent::FontChange || event->type() == QEvent::ApplicationFontChange)
         d->stage.setTextScale(textScaleOf(font()));
 }
@@ -171,9 +127,10 @@ void PlateView::retranslate()
 {
     //: Name of the drawing for a screen reader.
     setAccessibleName(tr("Drawing of the patient"));
-    setAccessibleDescription(tr("Arrows move the crosshair by 5 millimetres, with Shift by 1. Enter places the mark, "
-                                "Enter again asks for the grade. Backspace withdraws the mark. Plus and minus zoom, "
-                                "zero shows the whole plate, Control with arrows moves the paper."));
+    setAccessibleDescription(
+        tr("Arrows move the crosshair by 5 millimetres, with Shift by 1. Enter places the mark, "
+           "Enter again asks for the grade. Backspace withdraws the mark. Plus and minus zoom, "
+           "zero shows the whole plate, Control with arrows moves the paper."));
     update();
 }
 

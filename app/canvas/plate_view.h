@@ -34,7 +34,8 @@ public:
     explicit PlateView(QWidget* parent = nullptr);
     ~PlateView() override;
 
-    void setPicture(std::shared_ptr<const Picture> picture);  // starts the worker; keeps zoom on the same plate and body
+    void setPicture(
+        std::shared_ptr<const Picture> picture);  // starts the worker; keeps zoom on the same plate and body
     void setScene(const Scene& scene);
     void setMark(std::optional<QPointF> cm);
     void setLayers(const QSet<Layer>& layers);  // which are shown; default all
@@ -59,10 +60,10 @@ public Q_SLOTS:
     void showAround(const QRectF& cm);  // an area, cm: as large as it can be seen whole
 
 Q_SIGNALS:
-    void marked(QPointF cm);       // a place was chosen; whoever listens decides and calls setMark
+    void marked(QPointF cm);  // a place was chosen; whoever listens decides and calls setMark
     void withdrawAsked();
     void gradeAsked();
-    void sharpened();              // the worker's finished drawing is on screen
+    void sharpened();  // the worker's finished drawing is on screen
 
 protected:
     bool event(QEvent* event) override;

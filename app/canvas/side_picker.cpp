@@ -25,15 +25,18 @@ QColor between(const QColor& a, const QColor& b, double share)
     return {part(a.red(), b.red()), part(a.green(), b.green()), part(a.blue(), b.blue())};
 }
 
-// The atelier's colours (resources/atelier/side_figure.py) become the scheme's: a grey person, so that no skin is meant.
+// The atelier's colours (resources/atelier/side_figure.py) become the scheme's: a grey person, so that no
+// skin is meant.
 QByteArray drawing(const Scheme& scheme)
 {
     QFile file(QStringLiteral(":/icons/figure.svg"));
-    if (!file.open(QIODevice::ReadOnly)) return {};
+    if (!file.open(QIODevice::ReadOnly))
+        return {};
     QByteArray text = file.readAll();
     const bool dark = scheme.isDark();
     const QColor line = dark ? QColor(0x10, 0x0e, 0x0c) : scheme.ink;
-    const QColor wash = dark ? QColor(0xa8, 0x98, 0x86) : between(scheme.paper, QColor(0xd6, 0xb0, 0x86), 0.34);
+    const QColor wash =
+        dark ? QColor(0xa8, 0x98, 0x86) : between(scheme.paper, QColor(0xd6, 0xb0, 0x86), 0.34);
     const auto set = [&](const char* from, const QColor& to) { text.replace(from, to.name().toLatin1()); };
     set("#eeddcc", wash);
     set("#ccbbaa", between(wash, line, 0.24));
@@ -80,12 +83,14 @@ protected:
     void paintEvent(QPaintEvent*) override
     {
         QPainter painter(this);
-        painter.fillRect(rect(), underMouse() || isDown() ? picker_detail::between(m_scheme.paper, m_scheme.accent, 0.08)
-                                                           : m_scheme.paper);
-        if (m_drawn.isNull() || m_drawn.size() != size() * devicePixelRatioF()) draw();
+        painter.fillRect(rect(), underMouse() || isDown()
+                                     ? picker_detail::between(m_scheme.paper, m_scheme.accent, 0.08)
+                                     : m_scheme.paper);
+        if (m_drawn.isNull() || m_drawn.size() != size() * devicePixelRatioF())
+            draw();
         painter.drawPixmap(0, 0, m_drawn);
-        painter.setPen(QPen(hasFocus() ? m_scheme.focus : m_scheme.line, hasFocus() ? 3.0 : 1.0, Qt::SolidLine,
-                            Qt::SquareCap, Qt::MiterJoin));
+        painter.setPen(QPen(hasFocus() ? m_scheme.focus : m_scheme.line, hasFocus() ? 3.0 : 1.0,
+                            Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
         const double inset = hasFocus() ? 1.5 : 0.5;
         painter.drawRect(QRectF(rect()).adjusted(inset, inset, -inset, -inset));
     }
@@ -98,17 +103,21 @@ private:
         m_drawn.setDevicePixelRatio(devicePixelRatioF());
         m_drawn.fill(Qt::transparent);
         QSvgRenderer renderer(picker_detail::drawing(m_scheme));
-        if (!renderer.isValid()) return;
+        if (!renderer.isValid())
+            return;
         const QRectF room = QRectF(rect()).adjusted(kPad, kPad, -kPad, -4);
-        const double scale = std::min(room.width() / renderer.viewBoxF().width(), room.height() / renderer.viewBoxF().height());
+        const double scale = std::min(room.width() / renderer.viewBoxF().width(),
+                                      room.height() / renderer.viewBoxF().height());
         QTransform place;
         place.translate(room.center().x(), room.bottom());
         place.scale(scale, scale);
         place.translate(-renderer.viewBoxF().center().x(), -renderer.viewBoxF().bottom());
         QPainter painter(&m_drawn);
         painter.setRenderHint(QPainter::Antialiasing);
-        for (const QString& part : {QStringLiteral("figure"), m_left ? QStringLiteral("arm-left") : QStringLiteral("arm-right")})
-            if (renderer.elementExists(part)) renderer.render(&painter, part, place.mapRect(renderer.boundsOnElement(part)));
+        for (const QString& part :
+             {QStringLiteral("figure"), m_left ? QStringLiteral("arm-left") : QStringLiteral("arm-right")})
+            if (renderer.elementExists(part))
+                renderer.render(&painter, part, place.mapRect(renderer.boundsOnElement(part)));
     }
 
     bool m_left = true;
@@ -121,9 +130,8 @@ SidePicker::SidePicker(QWidget* parent) : QWidget(parent)
     setObjectName(QStringLiteral("sidePicker"));
     for (FigureButton*& figure : m_figures) {
         figure = new FigureButton(this);
-        connect(figure, &QAbstractButton::clicked, this, [this, figure] {
-            Q_EMIT picked(figure->marksViewersLeft() ? Side::Right : Side::Left);
-        });
+        connect(figure, &QAbstractButton::clicked, this,
+                [this, figure] { Q_EMIT picked(figure->marksViewersLeft() ? Side::Right : Side::Left); });
     }
     setFocusProxy(m_figures[0]);
     m_figures[0]->setObjectName(QStringLiteral("figureFirst"));
@@ -160,14 +168,16 @@ void SidePicker::retranslate()
 {
     setAccessibleName(tr("Two figures facing you"));
     for (FigureButton* figure : m_figures)
-        figure->setAccessibleName(figure->marksViewersLeft() ? tr("Figure with the arm on your left marked")
-                                                             : tr("Figure with the arm on your right marked"));
+        figure->setAccessibleName(figure->marksViewersLeft()
+                                      ? tr("Figure with the arm on your left marked")
+                                      : tr("Figure with the arm on your right marked"));
 }
 
 void SidePicker::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::LanguageChange) retranslate();
+    if (event->type() == QEvent::LanguageChange)
+        retranslate();
 }
 
 void SidePicker::keyPressEvent(QKeyEvent* event)
@@ -184,7 +194,9 @@ void SidePicker::keyPressEvent(QKeyEvent* event)
 void SidePicker::resizeEvent(QResizeEvent*)
 {
     const int tallest = static_cast<int>(picker_detail::kTallest * textScaleOf(font()));
-    const int height = std::min({this->height(), tallest, static_cast<int>((width() - picker_detail::kGap) / 2 / picker_detail::kAspect)});
+    const int height =
+        std::min({this->height(), tallest,
+                  static_cast<int>((width() - picker_detail::kGap) / 2 / picker_detail::kAspect)});
     const int width = static_cast<int>(height * picker_detail::kAspect) + 2;
     const int left = (this->width() - 2 * width - picker_detail::kGap) / 2;
     const int top = (this->height() - height) / 2;

@@ -10,7 +10,8 @@ namespace frame_detail {
 // Half of what is seen may hang over the edge of the picture, but only once it is larger than the sheet.
 double heldMiddle(double middle, double low, double extent, double seen)
 {
-    if (seen >= extent) return low + extent / 2.0;
+    if (seen >= extent)
+        return low + extent / 2.0;
     const double inset = seen * 0.25;
     return std::clamp(middle, low + inset, low + extent - inset);
 }
@@ -21,7 +22,8 @@ ViewFrame ViewFrame::whole(const QRectF& sheet, const QRectF& picture)
 {
     ViewFrame frame;
     frame.m_sheet = sheet;
-    if (picture.width() > 0.0 && picture.height() > 0.0) frame.m_picture = picture;
+    if (picture.width() > 0.0 && picture.height() > 0.0)
+        frame.m_picture = picture;
     frame.m_middle = frame.m_picture.center();
     frame.m_scale = frame.wholeScale();
     return frame;
@@ -34,10 +36,7 @@ double ViewFrame::wholeScale() const
     return std::min(width / m_picture.width(), height / m_picture.height());
 }
 
-double ViewFrame::zoom() const
-{
-    return m_scale / wholeScale();
-}
+double ViewFrame::zoom() const { return m_scale / wholeScale(); }
 
 QPointF ViewFrame::toCm(QPointF widget) const
 {
@@ -61,13 +60,16 @@ void ViewFrame::hold()
 {
     const double least = wholeScale();
     m_scale = std::clamp(m_scale, least, least * kLargestZoom);
-    m_middle.setX(frame_detail::heldMiddle(m_middle.x(), m_picture.left(), m_picture.width(), m_sheet.width() / m_scale));
-    m_middle.setY(frame_detail::heldMiddle(m_middle.y(), m_picture.top(), m_picture.height(), m_sheet.height() / m_scale));
+    m_middle.setX(frame_detail::heldMiddle(m_middle.x(), m_picture.left(), m_picture.width(),
+                                           m_sheet.width() / m_scale));
+    m_middle.setY(frame_detail::heldMiddle(m_middle.y(), m_picture.top(), m_picture.height(),
+                                           m_sheet.height() / m_scale));
 }
 
 ViewFrame ViewFrame::zoomedAt(QPointF widget, double factor) const
 {
-    if (!std::isfinite(factor) || factor <= 0.0) return *this;
+    if (!std::isfinite(factor) || factor <= 0.0)
+        return *this;
     ViewFrame made = *this;
     const QPointF kept = toCm(widget);
     const double least = wholeScale();
@@ -105,7 +107,8 @@ ViewFrame ViewFrame::showing(QPointF cm, double margin) const
 
 ViewFrame ViewFrame::around(const QRectF& cm) const
 {
-    if (!(cm.width() > 0.0 && cm.height() > 0.0)) return *this;
+    if (!(cm.width() > 0.0 && cm.height() > 0.0))
+        return *this;
     ViewFrame made = *this;
     made.m_scale = std::min(m_sheet.width() / cm.width(), m_sheet.height() / cm.height());
     made.m_middle = cm.center();

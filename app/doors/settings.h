@@ -13,9 +13,9 @@ namespace fb {
 
 struct Preferences {
     PaletteKind palette = PaletteKind::Light;
-    int textPercent = 0;   // 100 to 200; 0: what suits the screen
-    QString language;      // a locale name such as "en"; empty: the system's
-    QString policyFile;    // the lab's own numbers; empty: the shipped ones
+    int textPercent = 0;  // 100 to 200; 0: what suits the screen
+    QString language;     // a locale name such as "en"; empty: the system's
+    QString policyFile;   // the lab's own numbers; empty: the shipped ones
     int runLength = PracticeSetup{}.length;
     HelpLevel help = PracticeSetup{}.help;
     bool asksSide = PracticeSetup{}.asksSide;

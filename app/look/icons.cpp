@@ -12,15 +12,18 @@ namespace fb {
 namespace icons_detail {
 
 inline constexpr std::array<const char*, kIconCount> kFiles{
-    "layer-skin", "layer-muscle", "layer-nerves", "layer-bone", "on-target",  "acceptable", "off-target", "unsafe",
-    "zoom-in",    "zoom-out",     "zoom-whole",   "left",       "right",      "caution",    "application"};
+    "layer-skin", "layer-muscle", "layer-nerves", "layer-bone", "on-target",
+    "acceptable", "off-target",   "unsafe",       "zoom-in",    "zoom-out",
+    "zoom-whole", "left",         "right",        "caution",    "application"};
 
 QByteArray drawing(Icon icon, const QColor& colour)
 {
     QFile file(QStringLiteral(":/icons/%1.svg").arg(QLatin1String(kFiles[static_cast<std::size_t>(icon)])));
-    if (!file.open(QIODevice::ReadOnly)) return {};
+    if (!file.open(QIODevice::ReadOnly))
+        return {};
     QByteArray text = file.readAll();
-    if (icon != Icon::Application) text.replace("#000000", colour.name().toLatin1());
+    if (icon != Icon::Application)
+        text.replace("#000000", colour.name().toLatin1());
     return text;
 }
 
@@ -39,7 +42,9 @@ QColor colourIn(Icon icon, const Scheme& scheme)
 class TintedEngine : public QIconEngine {
 public:
     TintedEngine(Icon icon, const QColor& colour, const QColor& disabled)
-        : m_icon(icon), m_colour(colour), m_disabled(disabled)
+        : m_icon(icon),
+          m_colour(colour),
+          m_disabled(disabled)
     {
     }
 
@@ -90,7 +95,8 @@ QPixmap pixmapFor(Icon icon, const QColor& colour, int pixels, double devicePixe
     pixmap.setDevicePixelRatio(devicePixelRatio);
     pixmap.fill(Qt::transparent);
     QSvgRenderer renderer(icons_detail::drawing(icon, colour));
-    if (!renderer.isValid()) return pixmap;
+    if (!renderer.isValid())
+        return pixmap;
     QPainter painter(&pixmap);
     renderer.render(&painter, QRectF(0, 0, pixels, pixels));
     return pixmap;

@@ -25,7 +25,9 @@ inline constexpr std::array<Ramp, kSkinRampCount> kSkin{{
 
 QColor mixed(const QColor& a, const QColor& b, double share)
 {
-    const auto part = [share](int from, int to) { return static_cast<int>(std::lround(from + (to - from) * share)); };
+    const auto part = [share](int from, int to) {
+        return static_cast<int>(std::lround(from + (to - from) * share));
+    };
     return {part(a.red(), b.red()), part(a.green(), b.green()), part(a.blue(), b.blue())};
 }
 
@@ -37,7 +39,8 @@ bool isInk(const QString& name)
 // On dark paper a wash at full light would glare; lines keep their depth on the washes.
 QColor onDark(const QString& name, const QColor& colour)
 {
-    if (isInk(name)) return colour;
+    if (isInk(name))
+        return colour;
     const bool cloth = name.startsWith(QLatin1String("cloth"));
     return mixed(colour, QColor(0x22, 0x1f, 0x1b), cloth ? 0.46 : 0.12);
 }
@@ -45,28 +48,35 @@ QColor onDark(const QString& name, const QColor& colour)
 // For a washed-out beam: lines go to black, cloth to white, washes gain colour.
 QColor onProjector(const QString& name, const QColor& colour)
 {
-    if (isInk(name)) return mixed(colour, Qt::black, 0.6);
-    if (name.startsWith(QLatin1String("cloth"))) return mixed(colour, Qt::white, 0.5);
+    if (isInk(name))
+        return mixed(colour, Qt::black, 0.6);
+    if (name.startsWith(QLatin1String("cloth")))
+        return mixed(colour, Qt::white, 0.5);
     float h = 0.F;
     float s = 0.F;
     float l = 0.F;
     colour.getHslF(&h, &s, &l);
-    return QColor::fromHslF(std::max(h, 0.F), std::min(1.F, s * 1.15F), std::min(1.F, l + 0.25F * l * (1.F - l))).toRgb();
+    return QColor::fromHslF(std::max(h, 0.F), std::min(1.F, s * 1.15F),
+                            std::min(1.F, l + 0.25F * l * (1.F - l)))
+        .toRgb();
 }
 
 QColor skin(const QString& shade, const QColor& inFile, int skinTone)
 {
     const auto found = std::find(kRampNames.begin(), kRampNames.end(), shade);
-    if (found == kRampNames.end()) return inFile;
+    if (found == kRampNames.end())
+        return inFile;
     const auto place = static_cast<std::size_t>(found - kRampNames.begin());
     return QColor::fromRgb(kSkin[static_cast<std::size_t>(skinTone)][place]);
 }
 
 bool known(const QString& name)
 {
-    static constexpr std::array families{"bone", "muscle", "tendon", "artery", "vein", "nerve", "bursa", "cloth"};
+    static constexpr std::array families{"bone", "muscle", "tendon", "artery",
+                                         "vein", "nerve",  "bursa",  "cloth"};
     const QString family = name.section(QLatin1Char('-'), 0, 0);
-    return std::any_of(families.begin(), families.end(), [&](const char* word) { return family == QLatin1String(word); });
+    return std::any_of(families.begin(), families.end(),
+                       [&](const char* word) { return family == QLatin1String(word); });
 }
 
 QColor toneColour(const Tone& tone, const Scheme& scheme, int skinTone)
@@ -93,7 +103,8 @@ std::vector<QColor> toneColours(const Plate& plate, const Scheme& scheme, int sk
     const int held = std::clamp(skinTone, 0, kSkinRampCount - 1);
     std::vector<QColor> colours;
     colours.reserve(plate.tones.size());
-    for (const Tone& tone : plate.tones) colours.push_back(tones_detail::toneColour(tone, scheme, held));
+    for (const Tone& tone : plate.tones)
+        colours.push_back(tones_detail::toneColour(tone, scheme, held));
     return colours;
 }
 

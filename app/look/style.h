@@ -29,7 +29,8 @@ inline constexpr int kBroad = 44;
 // Widgets ask for a role by the property "look": on a QLabel "title", "request", "small" or
 // "caution"; on a QPushButton "main" for the one main action of a page; on a QToolButton
 // "layer" for a button that stays down; on a QFrame "rule" for a hairline.
-void applyStyle(QApplication& application, const Scheme& scheme, double textScale, Reach reach = Reach::Compact);
+void applyStyle(QApplication& application, const Scheme& scheme, double textScale,
+                Reach reach = Reach::Compact);
 
 [[nodiscard]] QString styleSheetOf(const Scheme& scheme, double textScale, Reach reach);
 

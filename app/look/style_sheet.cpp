@@ -114,25 +114,48 @@ QColor between(const QColor& a, const QColor& b, double share)
 // Replaces every @name@; a name nobody knows stays and fails the test of the sheet.
 QString filled(QString text, const Scheme& s, double textScale, Reach reach)
 {
-    const int control = qMax(leastControlHeight(reach), qRound(leastControlHeight(reach) * (0.4 + 0.6 * textScale)));
+    const int control =
+        qMax(leastControlHeight(reach), qRound(leastControlHeight(reach) * (0.4 + 0.6 * textScale)));
     const int mark = qRound(18 * (0.5 + 0.5 * textScale));
     const auto type = [&](Type t) { return QString::number(fontOf(t, textScale).pixelSize()); };
     const auto number = [](int n) { return QString::number(n); };
     const QString tint = s.isDark() ? QStringLiteral("pale") : QStringLiteral("ink");
     const QString untint = s.isDark() ? QStringLiteral("ink") : QStringLiteral("pale");
     const std::array<std::pair<const char*, QString>, 31> words{{
-        {"window", s.window.name()}, {"paper", s.paper.name()}, {"panel", s.panel.name()}, {"ink", s.ink.name()},
-        {"quiet", s.quietInk.name()}, {"line", s.line.name()}, {"accent", s.accent.name()},
-        {"accentInk", s.accentInk.name()}, {"focus", s.focus.name()}, {"danger", s.danger.name()},
-        {"edge", between(s.window, s.ink, 0.5).name()}, {"hover", between(s.window, s.ink, 0.07).name()},
-        {"pressed", between(s.window, s.ink, 0.16).name()}, {"chosen", between(s.window, s.accent, 0.16).name()},
-        {"accentHover", between(s.accent, s.ink, 0.25).name()}, {"faint", between(s.window, s.ink, 0.45).name()},
-        {"title", type(Type::Title)}, {"request", type(Type::Request)}, {"small", type(Type::Small)},
-        {"control", number(control)}, {"choice", number(control - 4)}, {"chevron", number(qRound(12 * textScale))}, {"inner", number(control - 8)}, {"innerTool", number(control - 18)},
-        {"mark", number(mark)}, {"markRound", number(mark / 2 + 1)}, {"markChosen", number(mark - 10)},
-        {"markThick", number(6)}, {"groupTop", number(qRound(20 * textScale))}, {"tint", tint}, {"untint", untint},
+        {"window", s.window.name()},
+        {"paper", s.paper.name()},
+        {"panel", s.panel.name()},
+        {"ink", s.ink.name()},
+        {"quiet", s.quietInk.name()},
+        {"line", s.line.name()},
+        {"accent", s.accent.name()},
+        {"accentInk", s.accentInk.name()},
+        {"focus", s.focus.name()},
+        {"danger", s.danger.name()},
+        {"edge", between(s.window, s.ink, 0.5).name()},
+        {"hover", between(s.window, s.ink, 0.07).name()},
+        {"pressed", between(s.window, s.ink, 0.16).name()},
+        {"chosen", between(s.window, s.accent, 0.16).name()},
+        {"accentHover", between(s.accent, s.ink, 0.25).name()},
+        {"faint", between(s.window, s.ink, 0.45).name()},
+        {"title", type(Type::Title)},
+        {"request", type(Type::Request)},
+        {"small", type(Type::Small)},
+        {"control", number(control)},
+        {"choice", number(control - 4)},
+        {"chevron", number(qRound(12 * textScale))},
+        {"inner", number(control - 8)},
+        {"innerTool", number(control - 18)},
+        {"mark", number(mark)},
+        {"markRound", number(mark / 2 + 1)},
+        {"markChosen", number(mark - 10)},
+        {"markThick", number(6)},
+        {"groupTop", number(qRound(20 * textScale))},
+        {"tint", tint},
+        {"untint", untint},
     }};
-    for (const auto& [name, value] : words) text.replace(QLatin1Char('@') + QLatin1String(name) + QLatin1Char('@'), value);
+    for (const auto& [name, value] : words)
+        text.replace(QLatin1Char('@') + QLatin1String(name) + QLatin1Char('@'), value);
     return text;
 }
 
@@ -141,8 +164,8 @@ QString filled(QString text, const Scheme& s, double textScale, Reach reach)
 QString styleSheetOf(const Scheme& scheme, double textScale, Reach reach)
 {
     QString all;
-    for (const char* part : {sheet_detail::kText, sheet_detail::kButtons, sheet_detail::kFields, sheet_detail::kChoices,
-                             sheet_detail::kRest})
+    for (const char* part : {sheet_detail::kText, sheet_detail::kButtons, sheet_detail::kFields,
+                             sheet_detail::kChoices, sheet_detail::kRest})
         all += QLatin1String(part);
     return sheet_detail::filled(all, scheme, heldTextScale(textScale), reach);
 }

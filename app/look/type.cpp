@@ -38,20 +38,23 @@ QFont fontOf(Type type, double textScale)
         font.setFamilies({QStringLiteral("Noto Sans"), QStringLiteral("DejaVu Sans")});
         font.setStyleHint(QFont::SansSerif);
     } else {
-        font.setFamilies({QStringLiteral("EB Garamond"), QStringLiteral("Noto Serif"), QStringLiteral("DejaVu Serif")});
+        font.setFamilies(
+            {QStringLiteral("EB Garamond"), QStringLiteral("Noto Serif"), QStringLiteral("DejaVu Serif")});
         font.setStyleHint(QFont::Serif);
         // One drawing of the face for every size: the 8-point cut is meant for footnotes in lead.
         font.setStyleName(QString());
     }
     font.setPixelSize(static_cast<int>(std::lround(type_detail::pixelsOf(type) * heldTextScale(textScale))));
     font.setItalic(type == Type::PlateLabel);
-    if (type == Type::PlateWord) font.setLetterSpacing(QFont::PercentageSpacing, 104.0);
+    if (type == Type::PlateWord)
+        font.setLetterSpacing(QFont::PercentageSpacing, 104.0);
     return font;
 }
 
 double textScaleOf(const QFont& body)
 {
-    if (body.pixelSize() <= 0) return 1.0;
+    if (body.pixelSize() <= 0)
+        return 1.0;
     return heldTextScale(body.pixelSize() / type_detail::kBodyPixels);
 }
 

@@ -13,10 +13,13 @@
 namespace fb {
 
 GradePanel::GradePanel(QWidget* parent)
-    : QWidget(parent), m_icon(new QLabel(this)), m_verdict(parts::text(this, "verdict", "title")),
+    : QWidget(parent),
+      m_icon(new QLabel(this)),
+      m_verdict(parts::text(this, "verdict", "title")),
       m_reason(parts::text(this, "reason"))
 {
-    static constexpr const char* kNames[RowCount]{"alongName", "acrossName", "idealName", "borderName", "pointsName"};
+    static constexpr const char* kNames[RowCount]{"alongName", "acrossName", "idealName", "borderName",
+                                                  "pointsName"};
     static constexpr const char* kValues[RowCount]{"along", "across", "ideal", "border", "points"};
     m_icon->setObjectName(QStringLiteral("verdictIcon"));
     m_icon->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
@@ -80,7 +83,8 @@ void GradePanel::paintVerdict()
         return;
     constexpr int kIconSize = 26;
     const QColor colour = colourOf(*m_shown, m_scheme);
-    m_icon->setPixmap(pixmapFor(iconOf(*m_shown), colour, parts::scaled(this, kIconSize), devicePixelRatioF()));
+    m_icon->setPixmap(
+        pixmapFor(iconOf(*m_shown), colour, parts::scaled(this, kIconSize), devicePixelRatioF()));
     // The look sets every label's ink, so a verdict's has to be set over it.
     m_verdict->setStyleSheet(QStringLiteral("color: %1").arg(colour.name()));
 }

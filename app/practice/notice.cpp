@@ -12,7 +12,9 @@
 namespace fb {
 
 Notice::Notice(QWidget* parent)
-    : QWidget(parent), m_icon(new QLabel(this)), m_sentence(parts::text(this, "noticeText")),
+    : QWidget(parent),
+      m_icon(new QLabel(this)),
+      m_sentence(parts::text(this, "noticeText")),
       m_close(parts::button(this, "dismissNotice"))
 {
     setObjectName(QStringLiteral("notice"));
@@ -41,7 +43,8 @@ void Notice::showFault(const std::optional<Fault>& fault)
 void Notice::setScheme(const Scheme& scheme)
 {
     constexpr int kIconSize = 20;
-    m_icon->setPixmap(pixmapFor(Icon::Caution, scheme.danger, parts::scaled(this, kIconSize), devicePixelRatioF()));
+    m_icon->setPixmap(
+        pixmapFor(Icon::Caution, scheme.danger, parts::scaled(this, kIconSize), devicePixelRatioF()));
 }
 
 }  // namespace fb

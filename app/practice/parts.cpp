@@ -12,10 +12,7 @@ namespace fb::parts {
 
 namespace detail {
 
-QString shownWords(QString words)
-{
-    return words.replace(QLatin1Char('&'), QLatin1String("&&"));
-}
+QString shownWords(QString words) { return words.replace(QLatin1Char('&'), QLatin1String("&&")); }
 
 }  // namespace detail
 
@@ -78,10 +75,7 @@ void say(QToolButton* button, const QString& words)
     button->setToolTip(words);
 }
 
-int scaled(const QWidget* widget, int pixels)
-{
-    return qRound(pixels * textScaleOf(widget->font()));
-}
+int scaled(const QWidget* widget, int pixels) { return qRound(pixels * textScaleOf(widget->font())); }
 
 int columnWidth(const QWidget* widget, int pixels)
 {

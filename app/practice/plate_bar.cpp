@@ -52,7 +52,8 @@ PlateBar::PlateBar(QWidget* parent) : QWidget(parent), m_companion(parts::toggle
     row->addSpacing(space::kNear);
     row->addWidget(m_companion);
     using plate_bar_detail::kZoomStep;
-    connect(m_zooms[ZoomOutButton], &QToolButton::clicked, this, [this] { Q_EMIT zoomAsked(1.0 / kZoomStep); });
+    connect(m_zooms[ZoomOutButton], &QToolButton::clicked, this,
+            [this] { Q_EMIT zoomAsked(1.0 / kZoomStep); });
     connect(m_zooms[ZoomInButton], &QToolButton::clicked, this, [this] { Q_EMIT zoomAsked(kZoomStep); });
     connect(m_zooms[ZoomWholeButton], &QToolButton::clicked, this, &PlateBar::wholeAsked);
     connect(m_companion, &QToolButton::clicked, this, &PlateBar::companionToggled);

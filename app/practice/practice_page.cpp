@@ -28,11 +28,19 @@ constexpr int kRing = 6;  // px between a plate's widget and its paper
 }  // namespace practice_page_layout
 
 PracticePage::PracticePage(PracticePresenter& presenter, QWidget* parent)
-    : QWidget(parent), m_presenter(presenter), m_practising(new QWidget(this)), m_plate(new PlateView(m_practising)),
-      m_bar(new PlateBar(m_practising)), m_request(new RequestPanel), m_hint(parts::text(m_practising, "hint")),
-      m_grade(new GradePanel(m_practising)), m_whyButton(parts::toggle(m_practising, "why")),
-      m_notice(new Notice(this)), m_gradeButton(parts::mainButton(m_practising, "grade")),
-      m_withdrawButton(parts::button(m_practising, "withdraw")), m_nextButton(parts::mainButton(m_practising, "next"))
+    : QWidget(parent),
+      m_presenter(presenter),
+      m_practising(new QWidget(this)),
+      m_plate(new PlateView(m_practising)),
+      m_bar(new PlateBar(m_practising)),
+      m_request(new RequestPanel),
+      m_hint(parts::text(m_practising, "hint")),
+      m_grade(new GradePanel(m_practising)),
+      m_whyButton(parts::toggle(m_practising, "why")),
+      m_notice(new Notice(this)),
+      m_gradeButton(parts::mainButton(m_practising, "grade")),
+      m_withdrawButton(parts::button(m_practising, "withdraw")),
+      m_nextButton(parts::mainButton(m_practising, "next"))
 {
     m_plate->setObjectName(QStringLiteral("plate"));
     layOut();

@@ -60,9 +60,9 @@ private:
     int m_shownRequest = -1;
     bool m_followsWhy = false;  // keeps the opened answer in sight while its words find their place
 
-    QStackedLayout* m_pages = nullptr;   // practising, summary
+    QStackedLayout* m_pages = nullptr;  // practising, summary
     QWidget* m_practising;
-    QStackedLayout* m_stage = nullptr;   // plates, side question
+    QStackedLayout* m_stage = nullptr;  // plates, side question
     PlateView* m_plate;
     const Picture* m_closeUp = nullptr;  // the picture that was last shown close up; only compared
     PlateView* m_companion = nullptr;    // made when first asked for, like the next two

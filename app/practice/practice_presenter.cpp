@@ -97,7 +97,8 @@ bool PracticePresenter::usePolicyFile(const QString& file)
 {
     if (!m_library)
         return false;
-    const auto policy = file.isEmpty() ? Result<Policy>(m_library->defaultPolicy()) : m_library->policyWith(file);
+    const auto policy =
+        file.isEmpty() ? Result<Policy>(m_library->defaultPolicy()) : m_library->policyWith(file);
     if (!policy) {
         tell(policy.error());
         return false;

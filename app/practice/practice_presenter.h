@@ -38,8 +38,8 @@ public:
     // A new run; on a fault (seed, length) the present one goes on as if nothing was asked.
     [[nodiscard]] Result<bool> startRun(const QString& seed, PracticeSetup setup,
                                         std::optional<Convention> convention);
-    void newRun();     // the same setup, a fresh seed
-    void repeatRun();  // the same requests once more
+    void newRun();                         // the same setup, a fresh seed
+    void repeatRun();                      // the same requests once more
     void replaySeed(const QString& seed);  // this setup, that seed; a fault is the notice
     [[nodiscard]] QString freshSeed() { return QString::number(m_seeds.fresh()); }
     // A lab's own numbers, or the shipped ones when the name is empty. Starts the run anew.
@@ -74,8 +74,8 @@ private:
 
     Seeds& m_seeds;
     std::shared_ptr<const Library> m_library;
-    std::optional<Policy> m_policy;            // with the lab's file, without the run's convention
-    std::optional<Convention> m_convention;    // chosen for the run
+    std::optional<Policy> m_policy;          // with the lab's file, without the run's convention
+    std::optional<Convention> m_convention;  // chosen for the run
     std::optional<PracticeSetup> m_wanted;
     std::optional<Practice> m_practice;
     std::shared_ptr<const Target> m_companionTarget;

@@ -10,16 +10,14 @@ namespace fb {
 
 namespace practice_refresh_detail {
 
-QPointF toPointF(Point at)
-{
-    return {at.x, at.y};
-}
+QPointF toPointF(Point at) { return {at.x, at.y}; }
 
 std::vector<OtherPoint> othersOf(const Atlas& atlas, const Policy& policy, const Patient& patient,
                                  const Target& target)
 {
     std::vector<OtherPoint> others;
-    for (const OtherConvention& other : otherConventions(atlas, policy, patient, target.convention, target.view)) {
+    for (const OtherConvention& other :
+         otherConventions(atlas, policy, patient, target.convention, target.view)) {
         OtherPoint point;
         point.convention = other.convention;
         point.ideal = toPointF(other.ideal);
@@ -49,7 +47,8 @@ void PracticePresenter::refreshRequest()
     m_state.target = std::make_shared<const Target>(m_practice->target());
     // From the seed, so that a replay looks alike and no place becomes a habit.
     constexpr std::uint64_t kFigures = 0x5eed;
-    SeedStream figures(m_state.setup.seed + kFigures * static_cast<std::uint64_t>(m_state.request->number + 1));
+    SeedStream figures(m_state.setup.seed +
+                       kFigures * static_cast<std::uint64_t>(m_state.request->number + 1));
     m_state.firstFigure = kSides[static_cast<std::size_t>(figures.below(static_cast<int>(kSides.size())))];
     m_state.others.clear();
     m_state.layers = allLayers();
@@ -88,14 +87,16 @@ void PracticePresenter::refresh()
     m_state.mark = practice.mark() ? std::optional(toPointF(*practice.mark())) : std::nullopt;
     const Attempt* graded = practice.phase() == Phase::Graded ? practice.graded() : nullptr;
     m_state.graded = graded ? std::optional(*graded) : std::nullopt;
-    m_state.canPeel = graded || (practice.phase() == Phase::Marking && practice.setup().help == HelpLevel::DrawnAndNamed);
+    m_state.canPeel =
+        graded || (practice.phase() == Phase::Marking && practice.setup().help == HelpLevel::DrawnAndNamed);
     if (graded && m_state.others.empty()) {
         if (const auto atlas = m_library->atlas()) {
-            m_state.others = practice_refresh_detail::othersOf(*atlas, practice.policy(), practice.request().patient,
-                                                               practice.target());
+            m_state.others = practice_refresh_detail::othersOf(*atlas, practice.policy(),
+                                                               practice.request().patient, practice.target());
         }
     }
-    m_state.summary = practice.phase() == Phase::Summary ? std::optional(summed(practice.attempts())) : std::nullopt;
+    m_state.summary =
+        practice.phase() == Phase::Summary ? std::optional(summed(practice.attempts())) : std::nullopt;
     refreshScenes();
     Q_EMIT changed();
 }
@@ -127,7 +128,8 @@ void PracticePresenter::refreshScenes()
 
 void PracticePresenter::makePicture(View view, const Request& request)
 {
-    const auto make = [this, view, wanted = m_wantedPicture, library = m_library, request, policy = m_state.policy] {
+    const auto make = [this, view, wanted = m_wantedPicture, library = m_library, request,
+                       policy = m_state.policy] {
         Made made{wanted, view, std::nullopt, nullptr, nullptr};
         const auto work = [&]() -> Result<bool> {
             const auto plate = library->plate(view);
@@ -139,7 +141,8 @@ void PracticePresenter::makePicture(View view, const Request& request)
             const auto map = bodyMap(*atlas, view, request.patient);
             if (!map)
                 return tl::unexpected(map.error());
-            const auto target = locate(*atlas, *policy, request.patient, policy->convention(request.site), view);
+            const auto target =
+                locate(*atlas, *policy, request.patient, policy->convention(request.site), view);
             if (!target)
                 return tl::unexpected(target.error());
             made.target = std::make_shared<const Target>(*target);
@@ -149,7 +152,8 @@ void PracticePresenter::makePicture(View view, const Request& request)
         };
         if (const auto worked = work(); !worked)
             made.broken = worked.error();
-        QMetaObject::invokeMethod(this, [this, made] { take(made); }, Qt::QueuedConnection);
+        QMetaObject::invokeMethod(
+            this, [this, made] { take(made); }, Qt::QueuedConnection);
     };
     m_pool.start(make);
 }

@@ -13,9 +13,6 @@ QSet<Layer> layersOf(Peel peel)
     return {};
 }
 
-QSet<Layer> allLayers()
-{
-    return {kLayers.begin(), kLayers.end()};
-}
+QSet<Layer> allLayers() { return {kLayers.begin(), kLayers.end()}; }
 
 }  // namespace fb

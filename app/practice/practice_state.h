@@ -27,8 +27,8 @@ inline constexpr std::array kPeels{Peel::Skin, Peel::Muscle, Peel::NervesAndVess
 // Another convention's ideal point on the same body.
 struct OtherPoint {
     Convention convention{};
-    QPointF ideal;   // viewer's frame, cm
-    Cm lower;        // along the skin from the chosen ideal point; negative: higher on the arm
+    QPointF ideal;  // viewer's frame, cm
+    Cm lower;       // along the skin from the chosen ideal point; negative: higher on the arm
     bool shown = false;
 };
 
@@ -37,15 +37,15 @@ struct PracticeState {
     std::optional<Fault> notice;  // what went wrong last; everything else stayed as it was
 
     PracticeSetup setup;
-    Convention convention{};                    // in force
+    Convention convention{};                     // in force
     std::optional<Convention> chosenConvention;  // when it is not the policy's own
-    QString policyFile;  // empty: the shipped policy
+    QString policyFile;                          // empty: the shipped policy
 
     Phase phase = Phase::Marking;
     std::optional<Request> request;
     Side firstFigure{};  // the patient's side that the first of the two figures shows
     bool pickedWrongSide = false;
-    std::optional<QPointF> mark;     // cm
+    std::optional<QPointF> mark;  // cm
     std::optional<Attempt> graded;
     std::shared_ptr<const Target> target;  // of the request; null while nothing is open
     std::shared_ptr<const Policy> policy;
@@ -55,7 +55,7 @@ struct PracticeState {
     bool canPeel = false;
     bool companionShown = false;
 
-    std::shared_ptr<const Picture> picture;    // null until it is made
+    std::shared_ptr<const Picture> picture;  // null until it is made
     std::shared_ptr<const Picture> companion;
     Scene scene;
     Scene companionScene;

@@ -12,11 +12,14 @@
 namespace fb {
 
 RequestPanel::RequestPanel(QWidget* parent)
-    : QWidget(parent), m_counter(parts::text(this, "counter", "small")),
-      m_request(parts::text(this, "request", "request")), m_details(new QWidget(this))
+    : QWidget(parent),
+      m_counter(parts::text(this, "counter", "small")),
+      m_request(parts::text(this, "request", "request")),
+      m_details(new QWidget(this))
 {
-    static constexpr const char* kNames[FieldCount]{"ageName",    "sexName",     "sideName",       "statureName",
-                                                    "weightName", "postureName", "conventionName", "helpName"};
+    static constexpr const char* kNames[FieldCount]{"ageName",        "sexName",    "sideName",
+                                                    "statureName",    "weightName", "postureName",
+                                                    "conventionName", "helpName"};
     static constexpr const char* kValues[FieldCount]{"age",    "sex",     "side",       "stature",
                                                      "weight", "posture", "convention", "help"};
     for (int field = AgeField; field < FieldCount; ++field) {
@@ -67,7 +70,8 @@ void RequestPanel::showState(const PracticeState& state)
     const Request& request = *state.request;
     const Patient& patient = request.patient;
     const QLocale locale;
-    m_counter->setText(tr("Request %1 of %2").arg(locale.toString(request.number + 1), locale.toString(state.setup.length)));
+    m_counter->setText(
+        tr("Request %1 of %2").arg(locale.toString(request.number + 1), locale.toString(state.setup.length)));
     m_request->setText(requestText(request.site, patient.side()));
     m_names[AgeField]->setText(tr("Age"));
     m_names[SexField]->setText(tr("Sex"));

@@ -21,8 +21,17 @@ public:
 private:
     void addField(QGridLayout& grid, int field, int row, int column, int span);
 
-    enum Field { AgeField, SexField, SideField, StatureField, WeightField, PostureField,
-                 ConventionField, HelpField, FieldCount };
+    enum Field {
+        AgeField,
+        SexField,
+        SideField,
+        StatureField,
+        WeightField,
+        PostureField,
+        ConventionField,
+        HelpField,
+        FieldCount
+    };
 
     QLabel* m_counter;
     QLabel* m_request;

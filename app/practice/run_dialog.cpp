@@ -16,13 +16,21 @@
 namespace fb {
 
 RunDialog::RunDialog(PracticePresenter& presenter, QWidget* parent)
-    : QDialog(parent), m_presenter(presenter), m_title(parts::text(this, "runTitle", "title")),
-      m_seedName(parts::text(this, "runSeedName")), m_seed(new QLineEdit(this)),
-      m_fresh(parts::button(this, "freshSeed")), m_lengthName(parts::text(this, "runLengthName")),
-      m_length(new QLineEdit(this)), m_helpName(parts::text(this, "runHelpName")),
-      m_conventionName(parts::text(this, "runConventionName")), m_convention(new QComboBox(this)),
-      m_asksSide(new QCheckBox(this)), m_notice(parts::text(this, "runNotice", "notice")),
-      m_start(parts::mainButton(this, "startRun")), m_cancel(parts::button(this, "cancelRun"))
+    : QDialog(parent),
+      m_presenter(presenter),
+      m_title(parts::text(this, "runTitle", "title")),
+      m_seedName(parts::text(this, "runSeedName")),
+      m_seed(new QLineEdit(this)),
+      m_fresh(parts::button(this, "freshSeed")),
+      m_lengthName(parts::text(this, "runLengthName")),
+      m_length(new QLineEdit(this)),
+      m_helpName(parts::text(this, "runHelpName")),
+      m_conventionName(parts::text(this, "runConventionName")),
+      m_convention(new QComboBox(this)),
+      m_asksSide(new QCheckBox(this)),
+      m_notice(parts::text(this, "runNotice", "notice")),
+      m_start(parts::mainButton(this, "startRun")),
+      m_cancel(parts::button(this, "cancelRun"))
 {
     setObjectName(QStringLiteral("runDialog"));
     m_seed->setObjectName(QStringLiteral("runSeed"));

@@ -12,8 +12,11 @@
 namespace fb {
 
 RunStrip::RunStrip(QWidget* parent)
-    : QWidget(parent), m_name(parts::text(this, "seedName", "small")), m_seed(new QLineEdit(this)),
-      m_replay(parts::button(this, "replay")), m_new(parts::button(this, "newRun"))
+    : QWidget(parent),
+      m_name(parts::text(this, "seedName", "small")),
+      m_seed(new QLineEdit(this)),
+      m_replay(parts::button(this, "replay")),
+      m_new(parts::button(this, "newRun"))
 {
     m_seed->setObjectName(QStringLiteral("seed"));
     // As many digits as the largest seed has.
@@ -36,8 +39,7 @@ RunStrip::RunStrip(QWidget* parent)
 
 void RunStrip::showState(const PracticeState& state)
 {
-    const QString seed = state.ready ? QString::number(state.setup.seed)
-                                     : QString();
+    const QString seed = state.ready ? QString::number(state.setup.seed) : QString();
     if (seed == m_shownSeed)
         return;
     m_shownSeed = seed;

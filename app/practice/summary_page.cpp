@@ -41,11 +41,18 @@ int countOf(const Summary& summary, Verdict verdict)
 }  // namespace summary_page_detail
 
 SummaryPage::SummaryPage(QWidget* parent)
-    : QWidget(parent), m_plate(new PlateView(this)), m_caption(parts::text(this, "figureCaption", "small")),
-      m_title(parts::text(this, "summaryTitle", "small")), m_hits(parts::text(this, "hits", "title")),
-      m_interval(parts::text(this, "interval")), m_distance(parts::text(this, "meanDistance")),
-      m_lean(parts::text(this, "lean")), m_sides(parts::text(this, "sides")), m_points(parts::text(this, "runPoints")),
-      m_repeat(parts::button(this, "repeat")), m_new(parts::mainButton(this, "newRunFromSummary"))
+    : QWidget(parent),
+      m_plate(new PlateView(this)),
+      m_caption(parts::text(this, "figureCaption", "small")),
+      m_title(parts::text(this, "summaryTitle", "small")),
+      m_hits(parts::text(this, "hits", "title")),
+      m_interval(parts::text(this, "interval")),
+      m_distance(parts::text(this, "meanDistance")),
+      m_lean(parts::text(this, "lean")),
+      m_sides(parts::text(this, "sides")),
+      m_points(parts::text(this, "runPoints")),
+      m_repeat(parts::button(this, "repeat")),
+      m_new(parts::mainButton(this, "newRunFromSummary"))
 {
     for (std::size_t i = 0; i < m_counts.size(); ++i) {
         m_counts[i].icon = new QLabel(this);
@@ -117,9 +124,11 @@ void SummaryPage::showState(const PracticeState& state)
     if (!state.summary)
         return;
     using summary_page_detail::kColumnWidth;
-    findChild<QWidget*>(QStringLiteral("summaryColumn"))->setFixedWidth(parts::columnWidth(this, kColumnWidth));
+    findChild<QWidget*>(QStringLiteral("summaryColumn"))
+        ->setFixedWidth(parts::columnWidth(this, kColumnWidth));
     showPlate(state);
-    m_caption->setText(tr("All marks laid on one right arm, each as far from the ideal point as it was on its own."));
+    m_caption->setText(
+        tr("All marks laid on one right arm, each as far from the ideal point as it was on its own."));
     m_title->setText(tr("Run of seed %1").arg(QString::number(state.setup.seed)));
     sayNumbers(*state.summary);
     parts::say(m_repeat, tr("Repeat this run"));
@@ -147,12 +156,14 @@ void SummaryPage::sayNumbers(const Summary& summary)
 {
     using namespace summary_page_detail;
     const QLocale locale;
-    m_hits->setText(tr("%1 of %2 in the target region").arg(locale.toString(summary.hits), locale.toString(summary.attempts)));
+    m_hits->setText(tr("%1 of %2 in the target region")
+                        .arg(locale.toString(summary.hits), locale.toString(summary.attempts)));
     //: A 95 percent confidence interval of the hit rate; %1 is the rate itself.
     m_interval->setText(tr("Hit rate %1, 95 % interval from %2 to %3.")
                             .arg(percent(summary.attempts ? double(summary.hits) / summary.attempts : 0.0),
                                  percent(summary.hitRate.low), percent(summary.hitRate.high)));
-    m_distance->setText(tr("Mean distance to the ideal point: %1.").arg(cmText(summary.meanDistance.value())));
+    m_distance->setText(
+        tr("Mean distance to the ideal point: %1.").arg(cmText(summary.meanDistance.value())));
     m_lean->setText(leanSentence(summary.leanWay, summary.lean));
     m_sides->setVisible(summary.sidesAsked > 0);
     m_sides->setText(tr("Side picked right at the first try: %1 of %2.")
@@ -170,7 +181,8 @@ void SummaryPage::paintIcons()
     const int size = parts::scaled(this, summary_page_detail::kIconSize);
     for (std::size_t i = 0; i < m_counts.size(); ++i) {
         const auto verdict = static_cast<Verdict>(i);
-        m_counts[i].icon->setPixmap(pixmapFor(iconOf(verdict), colourOf(verdict, m_scheme), size, devicePixelRatioF()));
+        m_counts[i].icon->setPixmap(
+            pixmapFor(iconOf(verdict), colourOf(verdict, m_scheme), size, devicePixelRatioF()));
     }
 }
 
@@ -181,9 +193,6 @@ void SummaryPage::setScheme(const Scheme& scheme)
     paintIcons();
 }
 
-void SummaryPage::focusFirst()
-{
-    m_new->setFocus();
-}
+void SummaryPage::focusFirst() { m_new->setFocus(); }
 
 }  // namespace fb

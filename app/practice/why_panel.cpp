@@ -13,8 +13,11 @@
 namespace fb {
 
 WhyPanel::WhyPanel(QWidget* parent)
-    : QWidget(parent), m_name(parts::text(this, "whyName", "request")), m_rule(parts::text(this, "whyRule")),
-      m_source(parts::text(this, "whySource", "small")), m_othersTitle(parts::text(this, "whyOthersTitle")),
+    : QWidget(parent),
+      m_name(parts::text(this, "whyName", "request")),
+      m_rule(parts::text(this, "whyRule")),
+      m_source(parts::text(this, "whySource", "small")),
+      m_othersTitle(parts::text(this, "whyOthersTitle")),
       m_grid(new QGridLayout)
 {
     auto* column = new QVBoxLayout(this);
@@ -42,7 +45,8 @@ void WhyPanel::makeRows(const std::vector<OtherPoint>& others)
     for (const OtherPoint& other : others) {
         const std::string_view word = wordOf(other.convention);
         const QString id = QString::fromLatin1(word.data(), static_cast<qsizetype>(word.size()));
-        OtherRow row{other.convention, new QCheckBox(this), parts::text(this, ""), parts::text(this, "", "small")};
+        OtherRow row{other.convention, new QCheckBox(this), parts::text(this, ""),
+                     parts::text(this, "", "small")};
         row.box->setObjectName(QStringLiteral("other.%1").arg(id));
         row.name->setObjectName(QStringLiteral("name.%1").arg(id));
         row.place->setObjectName(QStringLiteral("place.%1").arg(id));
@@ -52,8 +56,9 @@ void WhyPanel::makeRows(const std::vector<OtherPoint>& others)
         m_grid->addWidget(row.box, line, 0);
         m_grid->addWidget(row.name, line, 1);
         m_grid->addWidget(row.place, line + 1, 1);
-        connect(row.box, &QCheckBox::toggled, this,
-                [this, convention = other.convention](bool shown) { Q_EMIT otherToggled(convention, shown); });
+        connect(row.box, &QCheckBox::toggled, this, [this, convention = other.convention](bool shown) {
+            Q_EMIT otherToggled(convention, shown);
+        });
         m_rows.push_back(row);
     }
 }

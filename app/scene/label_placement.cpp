@@ -18,18 +18,24 @@ inline constexpr double kWidest = 0.34;     // share of the paper a label may ta
 
 class Placer {
 public:
-    Placer(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken, const LabelShyness& shyness)
-        : m_asks(asks), m_paper(paper.adjusted(kGap, kGap, -kGap, -kGap)), m_taken(taken), m_shyness(shyness),
+    Placer(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken,
+           const LabelShyness& shyness)
+        : m_asks(asks),
+          m_paper(paper.adjusted(kGap, kGap, -kGap, -kGap)),
+          m_taken(taken),
+          m_shyness(shyness),
           m_placed(asks.size())
     {
-        for (const LabelAsk& ask : asks) m_sizes.push_back(measured(ask));
+        for (const LabelAsk& ask : asks)
+            m_sizes.push_back(measured(ask));
     }
 
     QVector<PlacedLabel> run()
     {
         for (const LabelKind kind : {LabelKind::Plaque, LabelKind::Listed, LabelKind::Word})
             for (qsizetype i = 0; i < m_asks.size(); ++i)
-                if (m_asks[i].kind == kind && isSeen(i)) placeOne(i);
+                if (m_asks[i].kind == kind && isSeen(i))
+                    placeOne(i);
         placeColumns();
         return m_placed;
     }
@@ -39,20 +45,25 @@ private:
     {
         const QFontMetricsF metrics(ask.font);
         const double widest = std::max(60.0, m_paper.width() * kWidest);
-        const QRectF box = metrics.boundingRect(QRectF(0, 0, widest, 1e5), Qt::TextWordWrap | Qt::AlignLeft, ask.text);
+        const QRectF box =
+            metrics.boundingRect(QRectF(0, 0, widest, 1e5), Qt::TextWordWrap | Qt::AlignLeft, ask.text);
         return {std::ceil(box.width()) + 2 * kPadX + 1, std::ceil(box.height()) + 2 * kPadY};
     }
 
     [[nodiscard]] QRectF held(QRectF box) const
     {
-        box.moveLeft(std::clamp(box.left(), m_paper.left(), std::max(m_paper.left(), m_paper.right() - box.width())));
-        box.moveTop(std::clamp(box.top(), m_paper.top(), std::max(m_paper.top(), m_paper.bottom() - box.height())));
+        box.moveLeft(
+            std::clamp(box.left(), m_paper.left(), std::max(m_paper.left(), m_paper.right() - box.width())));
+        box.moveTop(
+            std::clamp(box.top(), m_paper.top(), std::max(m_paper.top(), m_paper.bottom() - box.height())));
         return box;
     }
 
     [[nodiscard]] bool isFree(const QRectF& box) const
     {
-        const auto hits = [&](const QRectF& other) { return box.adjusted(-kGap, -1, kGap, 1).intersects(other); };
+        const auto hits = [&](const QRectF& other) {
+            return box.adjusted(-kGap, -1, kGap, 1).intersects(other);
+        };
         return std::none_of(m_taken.begin(), m_taken.end(), hits);
     }
 
@@ -65,17 +76,21 @@ private:
     [[nodiscard]] bool isSeen(qsizetype i) const
     {
         const LabelAsk& ask = m_asks[i];
-        if (ask.kind == LabelKind::Listed) return true;
-        if (ask.kind == LabelKind::Name) return m_paper.contains(anchorOf(i));
+        if (ask.kind == LabelKind::Listed)
+            return true;
+        if (ask.kind == LabelKind::Name)
+            return m_paper.contains(anchorOf(i));
         return !ask.outline.boundingRect().intersected(m_paper).isEmpty();
     }
 
     void placeOne(qsizetype i)
     {
         const LabelAsk& ask = m_asks[i];
-        if (ask.kind == LabelKind::Listed) return placeInList(i);
+        if (ask.kind == LabelKind::Listed)
+            return placeInList(i);
         const bool done = ask.kind == LabelKind::Word ? placeInside(i) : placeBeside(i);
-        if (!done) m_columns.push_back(i);
+        if (!done)
+            m_columns.push_back(i);
     }
 
     void placeInList(qsizetype i)
@@ -84,7 +99,8 @@ private:
         QRectF box(m_paper.topLeft() + QPointF(8, 8), size);
         for (int column = 0; column < 6; ++column, box.moveLeft(box.left() + m_paper.width() * kWidest * 0.8))
             for (box.moveTop(m_paper.top() + 8); box.bottom() <= m_paper.bottom(); box.moveTop(box.top() + 2))
-                if (isFree(box)) return settle(i, held(box), Qt::AlignLeft | Qt::AlignVCenter, false, {});
+                if (isFree(box))
+                    return settle(i, held(box), Qt::AlignLeft | Qt::AlignVCenter, false, {});
         settle(i, held(box), Qt::AlignLeft | Qt::AlignVCenter, false, {});
     }
 
@@ -103,7 +119,8 @@ private:
                 const bool inside = std::all_of(corners.begin(), corners.end(), [&](QPointF corner) {
                     return seen.containsPoint(corner, Qt::OddEvenFill);
                 });
-                if (!inside || !isFree(box)) continue;
+                if (!inside || !isFree(box))
+                    continue;
                 settle(i, box, Qt::AlignCenter, false, box.center());
                 return true;
             }
@@ -115,17 +132,20 @@ private:
     [[nodiscard]] bool placeBeside(qsizetype i)
     {
         const QPolygonF& line = m_asks[i].outline;
-        if (line.size() < 2) return false;
+        if (line.size() < 2)
+            return false;
         const QLineF whole(line.first(), line.last());
         const QLineF unit = whole.length() > 0 ? whole.normalVector().unitVector() : QLineF(0, 0, 1, 0);
         const QPointF normal(unit.dx(), unit.dy());
         const QSizeF size = m_sizes[i];
-        const double reach = (std::abs(normal.x()) * size.width() + std::abs(normal.y()) * size.height()) / 2.0;
+        const double reach =
+            (std::abs(normal.x()) * size.width() + std::abs(normal.y()) * size.height()) / 2.0;
         for (int step = 0; step < 12; ++step) {
             for (const double way : {1.0, -1.0}) {
                 QRectF box(QPointF(), size);
                 box.moveCenter(whole.center() + normal * way * (reach + 9.0 + 12.0 * step));
-                if (!m_paper.contains(box) || !isFree(box)) continue;
+                if (!m_paper.contains(box) || !isFree(box))
+                    continue;
                 settle(i, box, Qt::AlignCenter, step > 1, whole.center());
                 return true;
             }
@@ -144,12 +164,15 @@ private:
     void placeColumns()
     {
         for (qsizetype i = 0; i < m_asks.size(); ++i)
-            if (m_asks[i].kind == LabelKind::Name && isSeen(i)) m_columns.push_back(i);
-        if (m_columns.isEmpty()) return;
+            if (m_asks[i].kind == LabelKind::Name && isSeen(i))
+                m_columns.push_back(i);
+        if (m_columns.isEmpty())
+            return;
         double low = anchorOf(m_columns.first()).x();
         double high = low;
         for (const LabelAsk& ask : m_asks) {
-            if (ask.outline.isEmpty()) continue;
+            if (ask.outline.isEmpty())
+                continue;
             low = std::min(low, std::max(ask.outline.boundingRect().left(), m_paper.left()));
             high = std::max(high, std::min(ask.outline.boundingRect().right(), m_paper.right()));
         }
@@ -157,7 +180,8 @@ private:
         QVector<qsizetype> right;
         std::stable_sort(m_columns.begin(), m_columns.end(),
                          [&](qsizetype a, qsizetype b) { return anchorOf(a).x() < anchorOf(b).x(); });
-        for (qsizetype k = 0; k < m_columns.size(); ++k) (2 * k < m_columns.size() ? left : right).push_back(m_columns[k]);
+        for (qsizetype k = 0; k < m_columns.size(); ++k)
+            (2 * k < m_columns.size() ? left : right).push_back(m_columns[k]);
         placeColumn(left, low - kColumnGap, true);
         placeColumn(right, high + kColumnGap, false);
     }
@@ -168,7 +192,8 @@ private:
                          [&](qsizetype a, qsizetype b) { return anchorOf(a).y() < anchorOf(b).y(); });
         edge = clearEdge(column, edge, left);
         double total = 0.0;
-        for (const qsizetype i : column) total += m_sizes[i].height() + kGap;
+        for (const qsizetype i : column)
+            total += m_sizes[i].height() + kGap;
         double floor = m_paper.top();
         for (const qsizetype i : column) {
             const QSizeF size = m_sizes[i];
@@ -185,17 +210,19 @@ private:
 
     static bool meetsAny(const QRectF& box, const QVector<QRectF>& others)
     {
-        return std::any_of(others.begin(), others.end(), [&](const QRectF& other) { return other.intersects(box); });
+        return std::any_of(others.begin(), others.end(),
+                           [&](const QRectF& other) { return other.intersects(box); });
     }
 
-    [[nodiscard]] bool isClear(const QVector<qsizetype>& column, double edge, bool left, bool crossingEdges) const
+    [[nodiscard]] bool isClear(const QVector<qsizetype>& column, double edge, bool left,
+                               bool crossingEdges) const
     {
         return std::all_of(column.begin(), column.end(), [&](qsizetype i) {
             const QSizeF size = m_sizes[i];
             const QRectF box(QPointF(left ? edge - size.width() : edge, anchorOf(i).y() - size.height()),
                              QSizeF(size.width(), 2.0 * size.height()));
-            return box.left() >= m_paper.left() && box.right() <= m_paper.right() && !meetsAny(box, m_shyness.body) &&
-                   (crossingEdges || !meetsAny(box, m_shyness.edges));
+            return box.left() >= m_paper.left() && box.right() <= m_paper.right() &&
+                   !meetsAny(box, m_shyness.body) && (crossingEdges || !meetsAny(box, m_shyness.edges));
         });
     }
 
@@ -204,8 +231,10 @@ private:
     [[nodiscard]] double clearEdge(const QVector<qsizetype>& column, double wish, bool left) const
     {
         for (const bool crossingEdges : {false, true})
-            for (double edge = wish; m_paper.left() <= edge && edge <= m_paper.right(); edge += left ? -6.0 : 6.0)
-                if (isClear(column, edge, left, crossingEdges)) return edge;
+            for (double edge = wish; m_paper.left() <= edge && edge <= m_paper.right();
+                 edge += left ? -6.0 : 6.0)
+                if (isClear(column, edge, left, crossingEdges))
+                    return edge;
         return wish;
     }
 
@@ -216,7 +245,8 @@ private:
             for (int step = 0; step < 600; ++step) {
                 const double dy = (step % 2 == 0 ? 1 : -1) * ((step + 1) / 2) * 3.0;
                 const QRectF box = held(wish.translated(dx * wish.width(), dy));
-                if (isFree(box)) return box;
+                if (isFree(box))
+                    return box;
             }
         }
         return held(wish);
@@ -233,8 +263,8 @@ private:
 
 }  // namespace placement_detail
 
-QVector<PlacedLabel> placeLabels(const QVector<LabelAsk>& asks, const QRectF& paper, const QVector<QRectF>& taken,
-                                 const LabelShyness& shyness)
+QVector<PlacedLabel> placeLabels(const QVector<LabelAsk>& asks, const QRectF& paper,
+                                 const QVector<QRectF>& taken, const LabelShyness& shyness)
 {
     return placement_detail::Placer(asks, paper, taken, shyness).run();
 }

@@ -15,10 +15,10 @@
 namespace fb {
 
 enum class LabelKind {
-    Word,   // inside its area, else in a column
-    Plaque, // beside the middle of its line
-    Name,   // in a column, with a leader to its anchor
-    Listed  // in the list at the top: gives no place away
+    Word,    // inside its area, else in a column
+    Plaque,  // beside the middle of its line
+    Name,    // in a column, with a leader to its anchor
+    Listed   // in the list at the top: gives no place away
 };
 
 struct LabelAsk {
@@ -30,10 +30,10 @@ struct LabelAsk {
 
 struct PlacedLabel {
     LabelAsk ask;
-    QRectF box;         // device, padding included; empty: not shown
+    QRectF box;  // device, padding included; empty: not shown
     bool hasLeader = false;
     bool onBody = false;
-    QPointF anchor;     // where the leader ends on the shape
+    QPointF anchor;  // where the leader ends on the shape
     Qt::Alignment alignment = Qt::AlignCenter;
 };
 
@@ -46,6 +46,7 @@ struct LabelShyness {
 
 // `taken` are rectangles no label may cover (the mark, say).
 [[nodiscard]] QVector<PlacedLabel> placeLabels(const QVector<LabelAsk>& asks, const QRectF& paper,
-                                               const QVector<QRectF>& taken = {}, const LabelShyness& shyness = {});
+                                               const QVector<QRectF>& taken = {},
+                                               const LabelShyness& shyness = {});
 
 }  // namespace fb

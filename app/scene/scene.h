@@ -16,8 +16,8 @@ struct SceneShape {
     Role role{};
     Figure figure{};
     QVector<QPointF> points;  // none: the label is listed in the margin and gives no place away
-    QString label;        // painted beside the shape; empty: nothing painted
-    QString description;  // for a screen reader; empty: the label
+    QString label;            // painted beside the shape; empty: nothing painted
+    QString description;      // for a screen reader; empty: the label
 };
 
 using Scene = QVector<SceneShape>;

@@ -15,9 +15,12 @@ QPolygonF onDevice(const SceneShape& shape, const QTransform& cmToDevice)
 
 LabelKind kindOf(const SceneShape& shape)
 {
-    if (shape.points.isEmpty()) return LabelKind::Listed;
-    if (shape.role == Role::Arrow) return LabelKind::Plaque;
-    if (shape.figure == Figure::Closed) return LabelKind::Word;
+    if (shape.points.isEmpty())
+        return LabelKind::Listed;
+    if (shape.role == Role::Arrow)
+        return LabelKind::Plaque;
+    if (shape.figure == Figure::Closed)
+        return LabelKind::Word;
     return LabelKind::Name;
 }
 
@@ -25,7 +28,8 @@ QVector<LabelAsk> asked(const Scene& scene, const QTransform& cmToDevice, double
 {
     QVector<LabelAsk> made;
     for (const SceneShape& shape : scene) {
-        if (shape.label.isEmpty()) continue;
+        if (shape.label.isEmpty())
+            continue;
         const Type type = shape.role == Role::Arrow    ? Type::Body  // its figures stand in one line
                           : shape.role == Role::Strike ? Type::PlateWord
                                                        : Type::PlateLabel;
@@ -39,12 +43,15 @@ QVector<LabelAsk> asked(const Scene& scene, const QTransform& cmToDevice, double
 }
 
 // A small target region is kept clear of words; one that fills the paper cannot be.
-QVector<QRectF> keptClear(const Scene& scene, const QTransform& cmToDevice, const QRectF& paper, QVector<QRectF> taken)
+QVector<QRectF> keptClear(const Scene& scene, const QTransform& cmToDevice, const QRectF& paper,
+                          QVector<QRectF> taken)
 {
     for (const SceneShape& shape : scene) {
-        if (shape.role != Role::Region) continue;
+        if (shape.role != Role::Region)
+            continue;
         const QRectF box = onDevice(shape, cmToDevice).boundingRect();
-        if (box.width() < paper.width() / 3.0 && box.height() < paper.height() / 3.0) taken.push_back(box);
+        if (box.width() < paper.width() / 3.0 && box.height() < paper.height() / 3.0)
+            taken.push_back(box);
     }
     return taken;
 }
@@ -52,7 +59,8 @@ QVector<QRectF> keptClear(const Scene& scene, const QTransform& cmToDevice, cons
 }  // namespace labels_detail
 
 QVector<PlacedLabel> sceneLabels(const Scene& scene, const QTransform& cmToDevice, double textScale,
-                                 const QRectF& paper, const QVector<QRectF>& taken, const LabelShyness& shyness)
+                                 const QRectF& paper, const QVector<QRectF>& taken,
+                                 const LabelShyness& shyness)
 {
     return placeLabels(labels_detail::asked(scene, cmToDevice, textScale), paper,
                        labels_detail::keptClear(scene, cmToDevice, paper, taken), shyness);

@@ -14,21 +14,25 @@ namespace scene_detail {
 class Hand {
 public:
     Hand(QPainter& painter, const Scheme& scheme, double textScale)
-        : m_painter(painter), m_scheme(scheme), m_weight(0.5 + 0.5 * heldTextScale(textScale))
+        : m_painter(painter),
+          m_scheme(scheme),
+          m_weight(0.5 + 0.5 * heldTextScale(textScale))
     {
         m_bold = scheme.kind == PaletteKind::Projector ? 1.35 : 1.0;
     }
 
     void shape(const SceneShape& shape, const QPolygonF& outline)
     {
-        if (outline.isEmpty()) return;
+        if (outline.isEmpty())
+            return;
         const QColor colour = m_scheme.of(shape.role);
         switch (shape.role) {
         case Role::Strike: return area(outline, colour, 45.0, 13.0, 0.05);
         case Role::Region: return region(outline, colour);
         case Role::Near: return near(shape, outline, colour);
-        case Role::Construction: return shape.figure == Figure::Point ? dot(outline.first(), colour, 2.4)
-                                                                      : edged(shape, outline, colour, {9, 3, 1.2, 3}, 1.3);
+        case Role::Construction:
+            return shape.figure == Figure::Point ? dot(outline.first(), colour, 2.4)
+                                                 : edged(shape, outline, colour, {9, 3, 1.2, 3}, 1.3);
         case Role::Arrow: return arrow(outline, colour);
         case Role::Ideal: return ideal(outline.first(), colour);
         case Role::Other: return lozenge(outline.first(), colour);
@@ -42,10 +46,12 @@ public:
 
     void label(const PlacedLabel& placed, Role role)
     {
-        if (placed.box.isEmpty()) return;
+        if (placed.box.isEmpty())
+            return;
         const QColor colour = m_scheme.of(role);
         const LabelKind kind = placed.ask.kind;
-        if (kind == LabelKind::Word || placed.onBody) m_painter.fillRect(placed.box.adjusted(1, 1, -1, -1), veil(0.8));
+        if (kind == LabelKind::Word || placed.onBody)
+            m_painter.fillRect(placed.box.adjusted(1, 1, -1, -1), veil(0.8));
         if (kind == LabelKind::Plaque) {
             m_painter.setPen(QPen(colour, 1.0));
             m_painter.setBrush(m_scheme.paper);
@@ -58,16 +64,20 @@ public:
     // A hairline from the label to its shape; on an area it ends in a dot.
     void leader(const PlacedLabel& placed, Role role)
     {
-        if (placed.box.isEmpty() || !placed.hasLeader) return;
+        if (placed.box.isEmpty() || !placed.hasLeader)
+            return;
         const QColor colour = m_scheme.of(role);
         const bool onArea = placed.ask.kind != LabelKind::Name;
         QLineF line(leaderStart(placed), placed.anchor);
-        if (line.length() < 8) return;
-        if (!onArea) line.setLength(line.length() - 5.0 * m_weight);
+        if (line.length() < 8)
+            return;
+        if (!onArea)
+            line.setLength(line.length() - 5.0 * m_weight);
         QPainterPath path(line.p1());
         path.lineTo(line.p2());
         stroke(path, pen(colour, 0.8), 0.6);
-        if (onArea) dot(placed.anchor, colour, 1.6);
+        if (onArea)
+            dot(placed.anchor, colour, 1.6);
     }
 
 private:
@@ -93,7 +103,8 @@ private:
     {
         QPainterPath path;
         path.addPolygon(outline);
-        if (shape.figure == Figure::Closed) path.closeSubpath();
+        if (shape.figure == Figure::Closed)
+            path.closeSubpath();
         return path;
     }
 
@@ -126,13 +137,15 @@ private:
         stroke(path, pen(colour, 2.2), 0.85);
     }
 
-    void edged(const SceneShape& shape, const QPolygonF& outline, const QColor& colour, const QVector<qreal>& dashes,
-               double width)
+    void edged(const SceneShape& shape, const QPolygonF& outline, const QColor& colour,
+               const QVector<qreal>& dashes, double width)
     {
-        if (outline.size() < 2) return dot(outline.first(), colour, 2.4);
+        if (outline.size() < 2)
+            return dot(outline.first(), colour, 2.4);
         QPen line = pen(colour, width);
         line.setDashPattern(dashes);
-        if (shape.role == Role::Construction) line.setCapStyle(Qt::FlatCap);
+        if (shape.role == Role::Construction)
+            line.setCapStyle(Qt::FlatCap);
         stroke(pathOf(shape, outline), line, 0.38);
     }
 
@@ -140,7 +153,8 @@ private:
     {
         QColor wash = colour;
         wash.setAlphaF(0.10F);
-        if (shape.figure == Figure::Closed) m_painter.fillPath(pathOf(shape, outline), wash);
+        if (shape.figure == Figure::Closed)
+            m_painter.fillPath(pathOf(shape, outline), wash);
         edged(shape, outline, colour, {0.1, 2.6}, 1.9);
     }
 
@@ -155,7 +169,8 @@ private:
 
     void landmark(const SceneShape& shape, const QPolygonF& outline, const QColor& colour)
     {
-        if (shape.figure == Figure::Point || outline.size() < 2) return dot(outline.first(), colour, 3.1);
+        if (shape.figure == Figure::Point || outline.size() < 2)
+            return dot(outline.first(), colour, 3.1);
         stroke(pathOf(shape, outline), pen(colour, 1.1));
     }
 
@@ -188,7 +203,8 @@ private:
     {
         const double r = 6.5 * m_weight;
         QPainterPath path;
-        path.addPolygon(QPolygonF{at - QPointF(0, r), at + QPointF(r, 0), at + QPointF(0, r), at - QPointF(r, 0)});
+        path.addPolygon(
+            QPolygonF{at - QPointF(0, r), at + QPointF(r, 0), at + QPointF(0, r), at - QPointF(r, 0)});
         path.closeSubpath();
         m_painter.fillPath(path, veil(0.75));
         stroke(path, pen(colour, 1.6), 0.9);
@@ -199,7 +215,8 @@ private:
     {
         QLineF line(outline.first(), outline.last());
         const double spare = 9.0 * m_weight;
-        if (line.length() < 2.6 * spare) return;
+        if (line.length() < 2.6 * spare)
+            return;
         line.setLength(line.length() - spare);
         const QLineF unit = line.unitVector();
         const QPointF along(unit.dx(), unit.dy());
@@ -223,7 +240,8 @@ private:
     {
         const QRectF& box = placed.box;
         if (placed.anchor.x() > box.left() && placed.anchor.x() < box.right())
-            return {box.center().x(), placed.anchor.y() > box.center().y() ? box.bottom() - 1 : box.top() + 1};
+            return {box.center().x(),
+                    placed.anchor.y() > box.center().y() ? box.bottom() - 1 : box.top() + 1};
         return {placed.anchor.x() > box.center().x() ? box.right() - 2 : box.left() + 2, box.center().y()};
     }
 
@@ -232,8 +250,8 @@ private:
     {
         const int flags = static_cast<int>(alignment | Qt::AlignAbsolute) | Qt::TextWordWrap;
         m_painter.setPen(veil(0.5));
-        for (const QPointF shift : {QPointF(-1.2, 0), QPointF(1.2, 0), QPointF(0, -1.2), QPointF(0, 1.2), QPointF(-1, -1),
-                                    QPointF(1, 1), QPointF(-1, 1), QPointF(1, -1)})
+        for (const QPointF shift : {QPointF(-1.2, 0), QPointF(1.2, 0), QPointF(0, -1.2), QPointF(0, 1.2),
+                                    QPointF(-1, -1), QPointF(1, 1), QPointF(-1, 1), QPointF(1, -1)})
             m_painter.drawText(box.translated(shift), flags, text);
         m_painter.setPen(colour);
         m_painter.drawText(box, flags, text);
@@ -248,24 +266,29 @@ private:
 }  // namespace scene_detail
 
 void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, const QTransform& cmToDevice,
-                double textScale, const QRectF& paper, const QVector<QRectF>& taken, const LabelShyness& shyness)
+                double textScale, const QRectF& paper, const QVector<QRectF>& taken,
+                const LabelShyness& shyness)
 {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     scene_detail::Hand hand(painter, scheme, textScale);
-    for (const Role role : {Role::Strike, Role::Near, Role::Region, Role::Construction, Role::Landmark, Role::Other,
-                            Role::Arrow, Role::Ideal, Role::MarkOnTarget, Role::MarkAcceptable,
+    for (const Role role : {Role::Strike, Role::Near, Role::Region, Role::Construction, Role::Landmark,
+                            Role::Other, Role::Arrow, Role::Ideal, Role::MarkOnTarget, Role::MarkAcceptable,
                             Role::MarkOffTarget, Role::MarkUnsafe})
         for (const SceneShape& shape : scene)
-            if (shape.role == role) hand.shape(shape, cmToDevice.map(QPolygonF(shape.points)));
+            if (shape.role == role)
+                hand.shape(shape, cmToDevice.map(QPolygonF(shape.points)));
     const QRectF sheet = paper.isEmpty() ? QRectF(painter.window()) : paper;
     const QVector<PlacedLabel> placed = sceneLabels(scene, cmToDevice, textScale, sheet, taken, shyness);
     QVector<Role> roles;
     for (const SceneShape& shape : scene)
-        if (!shape.label.isEmpty()) roles.push_back(shape.role);
+        if (!shape.label.isEmpty())
+            roles.push_back(shape.role);
     // Leaders first, so that none runs through a word.
-    for (qsizetype i = 0; i < placed.size(); ++i) hand.leader(placed[i], roles[i]);
-    for (qsizetype i = 0; i < placed.size(); ++i) hand.label(placed[i], roles[i]);
+    for (qsizetype i = 0; i < placed.size(); ++i)
+        hand.leader(placed[i], roles[i]);
+    for (qsizetype i = 0; i < placed.size(); ++i)
+        hand.label(placed[i], roles[i]);
     painter.restore();
 }
 

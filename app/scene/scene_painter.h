@@ -22,8 +22,9 @@ class QPainter;
 namespace fb {
 
 // The labels paintScene() paints, one for each shape that has one, in the scene's order.
-[[nodiscard]] QVector<PlacedLabel> sceneLabels(const Scene& scene, const QTransform& cmToDevice, double textScale,
-                                               const QRectF& paper, const QVector<QRectF>& taken = {},
+[[nodiscard]] QVector<PlacedLabel> sceneLabels(const Scene& scene, const QTransform& cmToDevice,
+                                               double textScale, const QRectF& paper,
+                                               const QVector<QRectF>& taken = {},
                                                const LabelShyness& shyness = {});
 
 // paper: where labels may go, in the painter's units; empty: the painter's whole window.

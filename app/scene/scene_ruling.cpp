@@ -9,7 +9,8 @@ namespace fb {
 QVector<QLineF> ruled(const QPolygonF& polygon, double degrees, double spacing)
 {
     QVector<QLineF> lines;
-    if (polygon.size() < 3 || spacing <= 0.0) return lines;
+    if (polygon.size() < 3 || spacing <= 0.0)
+        return lines;
     QTransform turn;
     turn.rotate(-degrees);
     const QPolygonF turned = turn.map(polygon);
@@ -20,7 +21,8 @@ QVector<QLineF> ruled(const QPolygonF& polygon, double degrees, double spacing)
         for (qsizetype i = 0; i < turned.size(); ++i) {
             const QPointF a = turned[i];
             const QPointF b = turned[(i + 1) % turned.size()];
-            if ((a.y() <= y) != (b.y() <= y)) cuts.push_back(a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
+            if ((a.y() <= y) != (b.y() <= y))
+                cuts.push_back(a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
         }
         std::sort(cuts.begin(), cuts.end());
         for (qsizetype i = 0; i + 1 < cuts.size(); i += 2)

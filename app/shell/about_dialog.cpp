@@ -39,10 +39,12 @@ AboutDialog::AboutDialog(const Policy* policy, QWidget* parent) : QDialog(parent
     auto* close = parts::mainButton(this, "closeAbout");
     title->setText(tr("Fingerbreadth"));
     version->setText(tr("Version %1").arg(QStringLiteral(FINGERBREADTH_VERSION)));
-    purpose->setText(tr("Practise finding and marking the sites of intramuscular injections on drawn bodies, graded in "
-                        "centimetres with the reason."));
+    purpose->setText(
+        tr("Practise finding and marking the sites of intramuscular injections on drawn bodies, graded in "
+           "centimetres with the reason."));
     caution->setText(cautionSentence());
-    licence->setText(tr("Free software under the GNU General Public License, version 3 or later; without any warranty."));
+    licence->setText(
+        tr("Free software under the GNU General Public License, version 3 or later; without any warranty."));
     parts::say(close, tr("Close"));
     close->setDefault(true);
     connect(close, &QPushButton::clicked, this, &QDialog::accept);

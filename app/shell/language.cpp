@@ -11,7 +11,8 @@ void Language::use(const QString& name)
     QLocale::setDefault(locale);
     QCoreApplication::removeTranslator(&m_translator);
     const auto load = [this](const QLocale& wanted) {
-        return m_translator.load(wanted, QStringLiteral("fingerbreadth"), QStringLiteral("_"), QStringLiteral(":/i18n"));
+        return m_translator.load(wanted, QStringLiteral("fingerbreadth"), QStringLiteral("_"),
+                                 QStringLiteral(":/i18n"));
     };
     if (load(locale) || load(QLocale(QLocale::English)))
         QCoreApplication::installTranslator(&m_translator);

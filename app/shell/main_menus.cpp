@@ -38,7 +38,8 @@ void MainWindow::fillView(QMenu& menu)
     };
     auto* look = new QActionGroup(&menu);
     const auto addLook = [&](const char* name, const QString& words, PaletteKind kind) {
-        addChoice(menu, look, name, words, m_preferences.palette == kind, choose(&Preferences::palette, kind));
+        addChoice(menu, look, name, words, m_preferences.palette == kind,
+                  choose(&Preferences::palette, kind));
     };
     menu.addSection(tr("Appearance"));
     addLook("lookLight", tr("Light"), PaletteKind::Light);

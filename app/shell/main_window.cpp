@@ -70,7 +70,8 @@ void MainWindow::connectAll()
     PracticePresenter* practice = &m_doors.practice;
     connect(m_run, &RunStrip::replayAsked, practice, &PracticePresenter::replaySeed);
     connect(m_run, &RunStrip::newRunAsked, m_page, &PracticePage::askNewRun);
-    connect(practice, &PracticePresenter::changed, this, [this] { m_run->showState(m_doors.practice.state()); });
+    connect(practice, &PracticePresenter::changed, this,
+            [this] { m_run->showState(m_doors.practice.state()); });
     connect(practice, &PracticePresenter::changed, this, &MainWindow::keepSetup);
     connect(new QShortcut(QKeySequence::New, this), &QShortcut::activated, m_page, &PracticePage::askNewRun);
     connect(new QShortcut(QKeySequence::Quit, this), &QShortcut::activated, this, &QWidget::close);
@@ -100,8 +101,9 @@ QPushButton* MainWindow::menuButton(const char* name, void (MainWindow::*fill)(Q
         menu->setObjectName(button->objectName() + QStringLiteral(".menu"));
         menu->setAttribute(Qt::WA_DeleteOnClose);
         (this->*fill)(*menu);
-        const QPoint below = isRightToLeft() ? QPoint(button->width() - menu->sizeHint().width(), button->height())
-                                             : QPoint(0, button->height());
+        const QPoint below = isRightToLeft()
+                                 ? QPoint(button->width() - menu->sizeHint().width(), button->height())
+                                 : QPoint(0, button->height());
         menu->popup(button->mapToGlobal(below));
     });
     return button;

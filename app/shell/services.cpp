@@ -8,7 +8,8 @@
 namespace fb {
 
 Services::Services(Settings& settings, Dialogs& dialogs, Seeds& seeds)
-    : m_settings(settings), m_practice(std::make_unique<PracticePresenter>(seeds)),
+    : m_settings(settings),
+      m_practice(std::make_unique<PracticePresenter>(seeds)),
       m_window(std::make_unique<MainWindow>(MainWindow::Doors{*m_practice, settings, dialogs, m_language}))
 {
     // The reader works in its own thread while this one furnishes the window.
@@ -38,12 +39,15 @@ void Services::load()
             if (const auto plate = (*library)->plate(View::ShoulderSide); !plate)
                 library = tl::unexpected(plate.error());
         }
-        QMetaObject::invokeMethod(this, [this, library, file] {
-            if (library)
-                m_practice->useLibrary(*library, file);
-            else
-                m_practice->tell(library.error());
-        }, Qt::QueuedConnection);
+        QMetaObject::invokeMethod(
+            this,
+            [this, library, file] {
+                if (library)
+                    m_practice->useLibrary(*library, file);
+                else
+                    m_practice->tell(library.error());
+            },
+            Qt::QueuedConnection);
     });
 }
 

@@ -36,8 +36,9 @@ QString verdictSentence(Verdict verdict)
 {
     switch (verdict) {
     case Verdict::OnTarget: return GradeWords::tr("The mark lies inside the target region.");
-    case Verdict::Acceptable: return GradeWords::tr("The mark lies just outside the target region, within the margin "
-                                                    "your lab accepts.");
+    case Verdict::Acceptable:
+        return GradeWords::tr("The mark lies just outside the target region, within the margin "
+                              "your lab accepts.");
     case Verdict::OffTarget: return GradeWords::tr("The mark lies outside the target region.");
     case Verdict::Unsafe: return GradeWords::tr("A needle at this mark can do harm.");
     }
@@ -78,7 +79,8 @@ QString alongText(Cm offDistal)
     const double cm = offDistal.value();
     if (std::abs(cm) < kNothing)
         return GradeWords::tr("right height");
-    return cm > 0.0 ? GradeWords::tr("%1 too low").arg(cmText(cm)) : GradeWords::tr("%1 too high").arg(cmText(-cm));
+    return cm > 0.0 ? GradeWords::tr("%1 too low").arg(cmText(cm))
+                    : GradeWords::tr("%1 too high").arg(cmText(-cm));
 }
 
 QString acrossText(Cm offAnterior)
@@ -95,7 +97,8 @@ QString borderText(Cm distanceToBorder)
     const double cm = distanceToBorder.value();
     if (std::abs(cm) < kNothing)
         return GradeWords::tr("on the border");
-    return cm < 0.0 ? GradeWords::tr("%1 inside").arg(cmText(-cm)) : GradeWords::tr("%1 outside").arg(cmText(cm));
+    return cm < 0.0 ? GradeWords::tr("%1 inside").arg(cmText(-cm))
+                    : GradeWords::tr("%1 outside").arg(cmText(cm));
 }
 
 QString offsetsText(const Grade& grade)
@@ -116,10 +119,13 @@ QString leanSentence(Direction way, Point lean)
 {
     switch (way) {
     case Direction::None: return GradeWords::tr("Your marks lean no particular way.");
-    case Direction::High: return GradeWords::tr("On average your marks lie %1 too high.").arg(cmText(-lean.y));
+    case Direction::High:
+        return GradeWords::tr("On average your marks lie %1 too high.").arg(cmText(-lean.y));
     case Direction::Low: return GradeWords::tr("On average your marks lie %1 too low.").arg(cmText(lean.y));
-    case Direction::Forward: return GradeWords::tr("On average your marks lie %1 too far forward.").arg(cmText(lean.x));
-    case Direction::Back: return GradeWords::tr("On average your marks lie %1 too far back.").arg(cmText(-lean.x));
+    case Direction::Forward:
+        return GradeWords::tr("On average your marks lie %1 too far forward.").arg(cmText(lean.x));
+    case Direction::Back:
+        return GradeWords::tr("On average your marks lie %1 too far back.").arg(cmText(-lean.x));
     }
     return {};
 }

@@ -17,7 +17,10 @@ namespace fb {
 
 // Never empty, whatever the combination of direction, tissue, verdict and note.
 [[nodiscard]] QString reasonSentence(Verdict verdict, const Reason& reason);
-[[nodiscard]] inline QString reasonSentence(const Grade& grade) { return reasonSentence(grade.verdict, grade.reason); }
+[[nodiscard]] inline QString reasonSentence(const Grade& grade)
+{
+    return reasonSentence(grade.verdict, grade.reason);
+}
 
 // From the ideal point: "1.1 cm too high", "0.6 cm too far back"; under half a millimetre the
 // words say that it is right.

@@ -16,15 +16,9 @@ std::optional<Enum> find(const std::array<Enum, N>& all, std::string_view word)
 
 }  // namespace enums_detail
 
-std::string_view wordOf(Sex sex)
-{
-    return sex == Sex::Female ? "female" : "male";
-}
+std::string_view wordOf(Sex sex) { return sex == Sex::Female ? "female" : "male"; }
 
-std::string_view wordOf(Side side)
-{
-    return side == Side::Left ? "left" : "right";
-}
+std::string_view wordOf(Side side) { return side == Side::Left ? "left" : "right"; }
 
 std::string_view wordOf(Site site)
 {

@@ -16,13 +16,7 @@ enum class Site { Deltoid };
 enum class View { ShoulderSide, ShoulderThreeQuarter };
 
 // One published way to find a site.
-enum class Convention {
-    DeltoidStrip,
-    DeltoidCentroid,
-    DeltoidTwoInches,
-    DeltoidFingers,
-    DeltoidHalfway
-};
+enum class Convention { DeltoidStrip, DeltoidCentroid, DeltoidTwoInches, DeltoidFingers, DeltoidHalfway };
 
 // What can be peeled from a plate, outermost last. Surface belongs to Skin on screen.
 enum class Layer { Bone, Vessel, Nerve, Muscle, Skin, Surface, Cloth };
@@ -34,8 +28,8 @@ inline constexpr std::array kViews{View::ShoulderSide, View::ShoulderThreeQuarte
 inline constexpr std::array kConventions{Convention::DeltoidStrip, Convention::DeltoidCentroid,
                                          Convention::DeltoidTwoInches, Convention::DeltoidFingers,
                                          Convention::DeltoidHalfway};
-inline constexpr std::array kLayers{Layer::Bone,   Layer::Vessel, Layer::Nerve, Layer::Muscle,
-                                    Layer::Skin,   Layer::Surface, Layer::Cloth};
+inline constexpr std::array kLayers{Layer::Bone, Layer::Vessel,  Layer::Nerve, Layer::Muscle,
+                                    Layer::Skin, Layer::Surface, Layer::Cloth};
 
 [[nodiscard]] std::string_view wordOf(Sex sex);
 [[nodiscard]] std::string_view wordOf(Side side);

@@ -10,13 +10,13 @@ namespace fb {
 
 enum class Problem {
     // patient
-    AgeNotANumber,        // what: the text
-    AgeOutOfRange,        // low..high: years
+    AgeNotANumber,  // what: the text
+    AgeOutOfRange,  // low..high: years
     StatureNotANumber,
-    StatureOutOfRange,    // low..high: cm
+    StatureOutOfRange,  // low..high: cm
     WeightNotANumber,
-    WeightOutOfRange,     // low..high: kg
-    BodyImplausible,      // low..high: body-mass index
+    WeightOutOfRange,  // low..high: kg
+    BodyImplausible,   // low..high: body-mass index
     // choices
     SiteUnknown,
     SideUnknown,
@@ -30,33 +30,33 @@ enum class Problem {
     MarkOutsideBody,
     // files
     PolicyNotReadable,
-    PolicyCutShort,       // where: line of the broken text
-    PolicyWrongType,      // where: key
-    PolicyOutOfRange,     // where: key, low..high
-    PolicyUnknownKey,     // where: key
-    PolicyMissingKey,     // where: key
-    PolicyNoSource,       // where: key
-    ProportionsBroken,    // where: key
-    PlateNotReadable,     // where: file or parser offset
-    PlateMissingName,     // where: id
-    PlateDoubledName,     // where: id
-    PlateForbidden,       // where: element or attribute; what: why it is refused
-    PlateBadPath,         // where: id or layer
-    PlateDisordered,      // where: level or edge
+    PolicyCutShort,     // where: line of the broken text
+    PolicyWrongType,    // where: key
+    PolicyOutOfRange,   // where: key, low..high
+    PolicyUnknownKey,   // where: key
+    PolicyMissingKey,   // where: key
+    PolicyNoSource,     // where: key
+    ProportionsBroken,  // where: key
+    PlateNotReadable,   // where: file or parser offset
+    PlateMissingName,   // where: id
+    PlateDoubledName,   // where: id
+    PlateForbidden,     // where: element or attribute; what: why it is refused
+    PlateBadPath,       // where: id or layer
+    PlateDisordered,    // where: level or edge
     // session
     SeedNotANumber,
     RunLengthOutOfRange,  // low..high: requests
     // command line and files (raised by app, said with the same words)
-    CommandUnknown,       // what: the word
-    ArgumentUnknown,      // where: --name; what: the command
-    ArgumentMissing,      // where: --name
-    ArgumentNeedsValue,   // where: --name
-    ArgumentDoubled,      // where: --name
-    ArgumentBadValue,     // where: --name; what: the text; low..high: numbers allowed
-    LayerUnknown,         // what: the word
+    CommandUnknown,      // what: the word
+    ArgumentUnknown,     // where: --name; what: the command
+    ArgumentMissing,     // where: --name
+    ArgumentNeedsValue,  // where: --name
+    ArgumentDoubled,     // where: --name
+    ArgumentBadValue,    // where: --name; what: the text; low..high: numbers allowed
+    LayerUnknown,        // what: the word
     OutputNotWritable,
     OutputKindUnknown,
-    RequestNotReadable,   // one line of standard input
+    RequestNotReadable,  // one line of standard input
 };
 
 inline constexpr int kProblemCount = static_cast<int>(Problem::RequestNotReadable) + 1;
@@ -75,8 +75,7 @@ template <class T>
 using Result = tl::expected<T, Fault>;
 
 [[nodiscard]] inline tl::unexpected<Fault> fault(Problem problem, std::string where = {},
-                                                 std::string what = {}, double low = 0.0,
-                                                 double high = 0.0)
+                                                 std::string what = {}, double low = 0.0, double high = 0.0)
 {
     return tl::unexpected<Fault>(Fault{problem, std::move(where), std::move(what), low, high});
 }

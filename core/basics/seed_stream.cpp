@@ -13,20 +13,11 @@ std::uint64_t SeedStream::next()
     return z ^ (z >> 31);
 }
 
-double SeedStream::unit()
-{
-    return static_cast<double>(next() >> 11) * 0x1.0p-53;
-}
+double SeedStream::unit() { return static_cast<double>(next() >> 11) * 0x1.0p-53; }
 
-double SeedStream::between(double low, double high)
-{
-    return low + (high - low) * unit();
-}
+double SeedStream::between(double low, double high) { return low + (high - low) * unit(); }
 
-int SeedStream::below(int count)
-{
-    return static_cast<int>(unit() * count);
-}
+int SeedStream::below(int count) { return static_cast<int>(unit() * count); }
 
 double SeedStream::normal(double cut)
 {

@@ -62,8 +62,8 @@ Result<BodyMap> BodyMap::make(const Plate& plate, const BodyMeasures& reference,
             const OneLimb& parent = *limbs[static_cast<std::size_t>(limb.parent)];
             joint = parent.patient.toFrame(parent.bone.toPatient(parent.drawn.toLocal(limb.joint)));
         }
-        limbs[static_cast<std::size_t>(i)] = OneLimb{std::move(*flesh), std::move(*bone), here,
-                                                     LimbFrame::at(joint, limb.angle)};
+        limbs[static_cast<std::size_t>(i)] =
+            OneLimb{std::move(*flesh), std::move(*bone), here, LimbFrame::at(joint, limb.angle)};
     }
     for (auto& limb : limbs)
         map.m_limbs.push_back(std::move(*limb));

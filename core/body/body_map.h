@@ -22,7 +22,10 @@ struct LimbFrame {
 
     [[nodiscard]] static LimbFrame at(Point joint, Degrees angle);
     [[nodiscard]] Point toFrame(Point local) const { return joint + across * local.x + axis * local.y; }
-    [[nodiscard]] Point toLocal(Point frame) const { return {dot(frame - joint, across), dot(frame - joint, axis)}; }
+    [[nodiscard]] Point toLocal(Point frame) const
+    {
+        return {dot(frame - joint, across), dot(frame - joint, axis)};
+    }
 };
 
 class BodyMap {
@@ -38,9 +41,15 @@ public:
     // bone edges the two agree across; fat moves the skin and never what is moved by this.
     [[nodiscard]] Point boneToPatient(int limb, Point plate) const;
 
-    [[nodiscard]] const LimbMap& limbMap(int limb) const { return m_limbs[static_cast<std::size_t>(limb)].map; }
+    [[nodiscard]] const LimbMap& limbMap(int limb) const
+    {
+        return m_limbs[static_cast<std::size_t>(limb)].map;
+    }
     // Where the patient's limb lies.
-    [[nodiscard]] const LimbFrame& limbFrame(int limb) const { return m_limbs[static_cast<std::size_t>(limb)].patient; }
+    [[nodiscard]] const LimbFrame& limbFrame(int limb) const
+    {
+        return m_limbs[static_cast<std::size_t>(limb)].patient;
+    }
     [[nodiscard]] int limbCount() const { return static_cast<int>(m_limbs.size()); }
 
 private:

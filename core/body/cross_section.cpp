@@ -14,7 +14,9 @@ constexpr double kQuarterTurn = std::numbers::pi / 2.0;
 }
 
 CrossSection::CrossSection(LimbMap limb, Point joint, double lateralShare)
-    : m_limb(std::move(limb)), m_joint(joint), m_lateralShare(lateralShare)
+    : m_limb(std::move(limb)),
+      m_joint(joint),
+      m_lateralShare(lateralShare)
 {
 }
 

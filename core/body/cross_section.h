@@ -17,7 +17,7 @@ public:
     // `limb` is copied; lateralShare as in the policy (0.6 to 1.4).
     CrossSection(LimbMap limb, Point joint, double lateralShare);
 
-    [[nodiscard]] Point toSkin(Point frame) const;    // frame is the plate's right-sided frame
+    [[nodiscard]] Point toSkin(Point frame) const;  // frame is the plate's right-sided frame
     [[nodiscard]] Point toFrame(Point skin) const;
     [[nodiscard]] double quarterArc(double y, bool front) const;  // mid-lateral line to the edge, cm
     // How far round the limb a skin point lies: radians from the mid-lateral line, held to a

@@ -19,23 +19,24 @@ struct Pair {
     const BodyMeasures& reference;
     const BodyMeasures& patient;
 
-    [[nodiscard]] double ratio(Cm BodyMeasures::*measure) const { return patient.*measure / (reference.*measure); }
+    [[nodiscard]] double ratio(Cm BodyMeasures::*measure) const
+    {
+        return patient.*measure / (reference.*measure);
+    }
 
     // A trunk is seen broad from the front and deep from the side; in between, as an ellipse is.
     [[nodiscard]] double seen(Cm BodyMeasures::*breadth, Cm BodyMeasures::*depth, double azimuth) const
     {
         const double turn = azimuth * std::numbers::pi / 180.0;
         const auto width = [&](const BodyMeasures& body) {
-            return std::hypot((body.*breadth).value() * std::cos(turn), (body.*depth).value() * std::sin(turn));
+            return std::hypot((body.*breadth).value() * std::cos(turn),
+                              (body.*depth).value() * std::sin(turn));
         };
         return width(patient) / width(reference);
     }
 };
 
-double bone(const Pair& bodies)
-{
-    return bodies.patient.boneSize / bodies.reference.boneSize;
-}
+double bone(const Pair& bodies) { return bodies.patient.boneSize / bodies.reference.boneSize; }
 
 // Over the shoulder there is bone, a cap of muscle that goes with the skeleton, and fat.
 SkinMove overShoulder(const Pair& bodies)
@@ -118,8 +119,8 @@ BodyMeasures skeletonOf(const BodyMeasures& reference, const BodyMeasures& patie
     skeleton.axillaDepth = reference.axillaDepth * (patient.armLength / reference.armLength);
     for (Cm BodyMeasures::*flesh :
          {&BodyMeasures::midArmDepth, &BodyMeasures::forearmDepth, &BodyMeasures::neckDepth,
-          &BodyMeasures::shoulderBreadth, &BodyMeasures::chestDepth,
-          &BodyMeasures::chestBreadth, &BodyMeasures::waistDepth, &BodyMeasures::waistBreadth})
+          &BodyMeasures::shoulderBreadth, &BodyMeasures::chestDepth, &BodyMeasures::chestBreadth,
+          &BodyMeasures::waistDepth, &BodyMeasures::waistBreadth})
         skeleton.*flesh = reference.*flesh * boneRatio;
     skeleton.armFat = reference.armFat;
     return skeleton;
@@ -136,8 +137,9 @@ std::vector<LevelRow> patientLevels(const Limb& limb, Degrees azimuth, const Bod
         const SkinMove skin = skinMove(limb.name, level.name, azimuth.value(), bodies);
         LevelRow row;
         row.along = along(limb.name, level.name, level.along.value(), bodies);
-        row.edges = spread({level.skinBack.value() * skin.ratio - skin.added, level.boneBack.value() * boneRatio,
-                            level.boneFront.value() * boneRatio, level.skinFront.value() * skin.ratio + skin.added});
+        row.edges =
+            spread({level.skinBack.value() * skin.ratio - skin.added, level.boneBack.value() * boneRatio,
+                    level.boneFront.value() * boneRatio, level.skinFront.value() * skin.ratio + skin.added});
         if (!rows.empty())
             row.along = std::max(row.along, rows.back().along + kLeastGap);
         rows.push_back(row);

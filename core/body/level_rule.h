@@ -16,8 +16,8 @@ namespace fb {
 
 // The patient's rows for the limb's drawn levels, ordered, neighbours at least kLeastGap
 // apart. Equal measures give the drawn rows back. azimuth: of the view, 0 front, 90 lateral.
-[[nodiscard]] std::vector<LevelRow> patientLevels(const Limb& limb, Degrees azimuth, const BodyMeasures& reference,
-                                                  const BodyMeasures& patient);
+[[nodiscard]] std::vector<LevelRow> patientLevels(const Limb& limb, Degrees azimuth,
+                                                  const BodyMeasures& reference, const BodyMeasures& patient);
 
 // The patient's bones in the reference body's flesh, scaled with them: a body on which stature,
 // sex and age alone have a say. Bones are moved by its levels, so that fat moves none of them.

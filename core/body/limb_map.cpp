@@ -35,15 +35,9 @@ EdgeRow blended(const std::vector<LevelRow>& rows, Between at)
     return edges;
 }
 
-std::array<double, 5> knots(const EdgeRow& edges)
-{
-    return {edges[0], edges[1], 0.0, edges[2], edges[3]};
-}
+std::array<double, 5> knots(const EdgeRow& edges) { return {edges[0], edges[1], 0.0, edges[2], edges[3]}; }
 
-bool isOrdered(const EdgeRow& e)
-{
-    return e[0] < e[1] && e[1] < 0.0 && 0.0 < e[2] && e[2] < e[3];
-}
+bool isOrdered(const EdgeRow& e) { return e[0] < e[1] && e[1] < 0.0 && 0.0 < e[2] && e[2] < e[3]; }
 
 }  // namespace limb_map_detail
 
@@ -78,7 +72,9 @@ std::optional<LimbMap> LimbMap::make(std::vector<LevelRow> drawn, std::vector<Le
 }
 
 LimbMap::LimbMap(std::vector<LevelRow> drawn, std::vector<LevelRow> patient, MonotoneCurve along)
-    : m_drawn(std::move(drawn)), m_patient(std::move(patient)), m_along(along)
+    : m_drawn(std::move(drawn)),
+      m_patient(std::move(patient)),
+      m_along(along)
 {
 }
 
@@ -89,10 +85,7 @@ MonotoneCurve LimbMap::acrossAt(double drawnAlong) const
     return *MonotoneCurve::make(knots(blended(m_drawn, at)), knots(blended(m_patient, at)));
 }
 
-Point LimbMap::toPatient(Point drawn) const
-{
-    return {acrossAt(drawn.y).at(drawn.x), m_along.at(drawn.y)};
-}
+Point LimbMap::toPatient(Point drawn) const { return {acrossAt(drawn.y).at(drawn.x), m_along.at(drawn.y)}; }
 
 Point LimbMap::toDrawn(Point patient) const
 {

@@ -36,7 +36,8 @@ class LimbMap {
 public:
     // Both tables list the same levels in the same order, at least two and at most 8, along
     // rising; nullopt otherwise.
-    [[nodiscard]] static std::optional<LimbMap> make(std::vector<LevelRow> drawn, std::vector<LevelRow> patient);
+    [[nodiscard]] static std::optional<LimbMap> make(std::vector<LevelRow> drawn,
+                                                     std::vector<LevelRow> patient);
 
     // Points are (across, along).
     [[nodiscard]] Point toPatient(Point drawn) const;

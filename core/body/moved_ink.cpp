@@ -166,7 +166,9 @@ int limbAt(const Plate& plate, const BodyMap& map, Side side, Point viewer)
         for (const Structure& structure : plate.structures) {
             if (structure.layer != Layer::Skin || structure.limb != limb)
                 continue;
-            const auto covered = [&](const InkShape& shape) { return !shape.penStroke && covers(shape.rings, drawn); };
+            const auto covered = [&](const InkShape& shape) {
+                return !shape.penStroke && covers(shape.rings, drawn);
+            };
             if (std::ranges::any_of(structure.shapes, covered))
                 return limb;
         }

@@ -20,8 +20,8 @@ constexpr std::pair kIndex{13.0, 70.0};
 std::string shown(double value)
 {
     std::array<char, 32> buffer{};
-    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value,
-                                   std::chars_format::general, 6);
+    const auto end =
+        std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::general, 6);
     return {buffer.data(), end.ptr};
 }
 

@@ -9,10 +9,10 @@ namespace fb {
 namespace proportions_detail {
 
 constexpr std::array<std::string_view, kMeasureCount> kWords{
-    "acromial_height",     "acromion_to_axilla", "arm_length",           "biacromial_breadth",
-    "bideltoid_breadth",   "biceps_girth_flexed", "mid_arm_girth",       "forearm_girth_flexed",
-    "forearm_length",      "neck_girth",          "chest_breadth",       "chest_depth",
-    "waist_breadth",       "waist_depth",         "waist_height",        "hand_breadth",
+    "acromial_height",   "acromion_to_axilla",  "arm_length",    "biacromial_breadth",
+    "bideltoid_breadth", "biceps_girth_flexed", "mid_arm_girth", "forearm_girth_flexed",
+    "forearm_length",    "neck_girth",          "chest_breadth", "chest_depth",
+    "waist_breadth",     "waist_depth",         "waist_height",  "hand_breadth",
     "triceps_skinfold"};
 
 std::size_t at(Measure measure) { return static_cast<std::size_t>(measure); }
@@ -27,10 +27,7 @@ bool isLimbLength(Measure measure)
 
 using namespace proportions_detail;
 
-std::string_view wordOf(Measure measure)
-{
-    return kWords[at(measure)];
-}
+std::string_view wordOf(Measure measure) { return kWords[at(measure)]; }
 
 const Proportions::Row& Proportions::row(Measure measure, Sex sex) const
 {
@@ -52,20 +49,11 @@ double Proportions::mean(Measure measure, const Patient& patient) const
     return value;
 }
 
-double Proportions::residualSd(Measure measure, Sex sex) const
-{
-    return row(measure, sex).residualSd;
-}
+double Proportions::residualSd(Measure measure, Sex sex) const { return row(measure, sex).residualSd; }
 
-const std::string& Proportions::source(Measure measure, Sex sex) const
-{
-    return row(measure, sex).source;
-}
+const std::string& Proportions::source(Measure measure, Sex sex) const { return row(measure, sex).source; }
 
-Proportions::Share Proportions::axillaShare(Sex sex) const
-{
-    return m_axillaShare[at(sex)];
-}
+Proportions::Share Proportions::axillaShare(Sex sex) const { return m_axillaShare[at(sex)]; }
 
 BodyMeasures measured(const Proportions& proportions, const Patient& patient)
 {

@@ -84,18 +84,18 @@ private:
 
 // Everything the plates need of one body, with the individual's deviations in it.
 struct BodyMeasures {
-    Cm armLength;        // acromion to radiale
-    Cm axillaDepth;      // acromion level to axilla level, held within 3 SD of its share of the arm
-    Cm midArmDepth;      // relaxed girth over pi
-    Cm forearmDepth;     // girth over pi
+    Cm armLength;     // acromion to radiale
+    Cm axillaDepth;   // acromion level to axilla level, held within 3 SD of its share of the arm
+    Cm midArmDepth;   // relaxed girth over pi
+    Cm forearmDepth;  // girth over pi
     Cm forearmLength;
     Cm neckDepth;        // girth over pi
     Cm shoulderBreadth;  // acromion to acromion
     Cm chestDepth, chestBreadth;
     Cm waistDepth, waistBreadth;
-    Cm acromionToWaist;  // along the trunk
-    Cm headAndNeck;      // acromion level to the crown
-    Mm armFat;           // skin and fat over the deltoid: half the triceps skinfold, at least 1 mm
+    Cm acromionToWaist;     // along the trunk
+    Cm headAndNeck;         // acromion level to the crown
+    Mm armFat;              // skin and fat over the deltoid: half the triceps skinfold, at least 1 mm
     double boneSize = 1.0;  // breadth of bones: the hand's breadth stands for them, by stature and sex alone
 };
 

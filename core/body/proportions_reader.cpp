@@ -44,7 +44,8 @@ private:
     }
     [[nodiscard]] static double numberOr0(const json& from, const char* key)
     {
-        return from.is_object() && from.contains(key) && from[key].is_number() ? from[key].get<double>() : 0.0;
+        return from.is_object() && from.contains(key) && from[key].is_number() ? from[key].get<double>()
+                                                                               : 0.0;
     }
     [[nodiscard]] std::string source(const json& from, const std::string& path)
     {
@@ -96,9 +97,6 @@ private:
     Proportions m_proportions;
 };
 
-Result<Proportions> Proportions::parse(std::string_view text)
-{
-    return ProportionsReader::read(text);
-}
+Result<Proportions> Proportions::parse(std::string_view text) { return ProportionsReader::read(text); }
 
 }  // namespace fb

@@ -57,10 +57,7 @@ Polygon::Polygon(std::vector<Point> corners) : m_corners(std::move(corners))
     }
 }
 
-double Polygon::area() const
-{
-    return signedArea(m_corners);
-}
+double Polygon::area() const { return signedArea(m_corners); }
 
 Point Polygon::centroid() const
 {

@@ -26,13 +26,13 @@ inline constexpr int kDirectionCount = static_cast<int>(Direction::Back) + 1;
 
 // What lies where the mark is.
 enum class Tissue {
-    ThickMuscle,       // in the region
+    ThickMuscle,  // in the region
     AcromionBone,
     SubacromialBursa,  // and the shoulder joint
     AxillaryNerve,
     RadialNerve,
-    ThinMuscle,        // off the thick part, no named danger
-    Trunk,             // not on the arm at all
+    ThinMuscle,  // off the thick part, no named danger
+    Trunk,       // not on the arm at all
     Forearm
 };
 inline constexpr int kTissueCount = static_cast<int>(Tissue::Forearm) + 1;
@@ -49,10 +49,10 @@ struct Reason {
 struct Grade {
     Verdict verdict{};
     bool inside = false;
-    Cm distanceToBorder;  // negative inside
-    Cm offDistal;         // from the ideal point: positive is too far down the arm
-    Cm offAnterior;       // positive is too far to the front
-    Cm distanceToIdeal;   // along the skin
+    Cm distanceToBorder;               // negative inside
+    Cm offDistal;                      // from the ideal point: positive is too far down the arm
+    Cm offAnterior;                    // positive is too far to the front
+    Cm distanceToIdeal;                // along the skin
     std::optional<HazardCode> hazard;  // the strike hit, if any
     Reason reason;
     double points = 0.0;

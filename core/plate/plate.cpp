@@ -19,14 +19,27 @@ constexpr std::array<LimbNames, 3> kShoulderLevels{{
 
 constexpr std::array<std::string_view, 4> kEdges{"skin-back", "bone-back", "bone-front", "skin-front"};
 
-constexpr std::array<std::string_view, 21> kShoulderNames{
-    "joint.trunk",           "joint.shoulder",           "joint.elbow",
-    "landmark.acromion.lateral", "landmark.acromion.front", "landmark.acromion.back",
-    "landmark.deltoid-tuberosity", "landmark.lateral-epicondyle", "landmark.axilla.front",
-    "landmark.axilla.back",  "landmark.clavicle.medial", "landmark.scapula.spine",
-    "line.axillary-nerve",   "line.radial-nerve",        "line.clavicle",
-    "area.bone.acromion",    "area.bone.clavicle",       "area.bone.humerus",
-    "area.bone.scapula",     "area.bursa",               "area.muscle.deltoid"};
+constexpr std::array<std::string_view, 21> kShoulderNames{"joint.trunk",
+                                                          "joint.shoulder",
+                                                          "joint.elbow",
+                                                          "landmark.acromion.lateral",
+                                                          "landmark.acromion.front",
+                                                          "landmark.acromion.back",
+                                                          "landmark.deltoid-tuberosity",
+                                                          "landmark.lateral-epicondyle",
+                                                          "landmark.axilla.front",
+                                                          "landmark.axilla.back",
+                                                          "landmark.clavicle.medial",
+                                                          "landmark.scapula.spine",
+                                                          "line.axillary-nerve",
+                                                          "line.radial-nerve",
+                                                          "line.clavicle",
+                                                          "area.bone.acromion",
+                                                          "area.bone.clavicle",
+                                                          "area.bone.humerus",
+                                                          "area.bone.scapula",
+                                                          "area.bursa",
+                                                          "area.muscle.deltoid"};
 
 }  // namespace plate_detail
 

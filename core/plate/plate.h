@@ -51,8 +51,8 @@ struct GradientStop {
 struct Gradient {
     bool radial = false;
     int limb = 0;
-    Point from;           // linear: start; radial: centre
-    Point to;             // linear: end; radial: a point at the radius, to the right of the centre
+    Point from;  // linear: start; radial: centre
+    Point to;    // linear: end; radial: a point at the radius, to the right of the centre
     std::vector<GradientStop> stops;
 };
 
@@ -74,9 +74,9 @@ struct Level {
 
 struct Limb {
     std::string name;
-    int parent = -1;  // index; -1 for the root
-    Point joint;      // where its axis starts
-    Degrees angle;    // from straight down, turning toward the viewer's right
+    int parent = -1;            // index; -1 for the root
+    Point joint;                // where its axis starts
+    Degrees angle;              // from straight down, turning toward the viewer's right
     std::vector<Level> levels;  // rising along the axis
 };
 
@@ -105,8 +105,8 @@ struct Plate {
     Bounds paper;  // the viewBox, in the frame
     std::vector<Tone> tones;
     std::vector<Gradient> gradients;
-    std::vector<Limb> limbs;  // painter's order, bottom first
-    std::vector<Structure> structures;  // painter's order, bottom first
+    std::vector<Limb> limbs;                                // painter's order, bottom first
+    std::vector<Structure> structures;                      // painter's order, bottom first
     std::map<std::string, NamedPoint, std::less<>> points;  // landmark.*, joint.*
     std::map<std::string, NamedPath, std::less<>> lines;    // line.*
     std::map<std::string, NamedPath, std::less<>> areas;    // area.*

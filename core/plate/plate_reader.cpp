@@ -49,9 +49,9 @@ Result<Plate> parsePlate(std::string_view svg, const std::string& file)
 Result<Plate> PlateReader::read(std::string_view svg)
 {
     pugi::xml_document document;
-    const auto parsed = document.load_buffer(
-        svg.data(), svg.size(),
-        pugi::parse_default | pugi::parse_doctype | pugi::parse_pi | pugi::parse_declaration);
+    const auto parsed = document.load_buffer(svg.data(), svg.size(),
+                                             pugi::parse_default | pugi::parse_doctype | pugi::parse_pi |
+                                                 pugi::parse_declaration);
     if (!parsed)
         return fault(Problem::PlateNotReadable, m_file, std::to_string(parsed.offset));
     if (const auto allowed = checkSubset(document, m_file); !allowed)
@@ -74,10 +74,7 @@ tl::unexpected<Fault> PlateReader::missing(std::string name) const
     return fault(Problem::PlateMissingName, m_file, std::move(name));
 }
 
-Point PlateReader::framed(Point mm) const
-{
-    return {(mm.x - m_origin.x) / 10.0, (m_origin.y - mm.y) / 10.0};
-}
+Point PlateReader::framed(Point mm) const { return {(mm.x - m_origin.x) / 10.0, (m_origin.y - mm.y) / 10.0}; }
 
 int PlateReader::toneOf(std::string_view hex) const
 {

@@ -14,7 +14,10 @@ namespace plate_ink_detail {
 
 Cue cueFrom(std::string_view word)
 {
-    return word == "lean" ? Cue::Lean : word == "full" ? Cue::Full : word == "older" ? Cue::Older : Cue::Always;
+    return word == "lean"    ? Cue::Lean
+           : word == "full"  ? Cue::Full
+           : word == "older" ? Cue::Older
+                             : Cue::Always;
 }
 
 // Limits of sense for a file: cm from the first landmark, and cm of ink, ten times what the
@@ -46,14 +49,13 @@ PlateReader::Done PlateReader::readGradients(const Node& root)
             return framed({numberOf(node, x), numberOf(node, y)});
         };
         gradient.from = gradient.radial ? at("cx", "cy") : at("x1", "y1");
-        gradient.to = gradient.radial ? gradient.from + Point{numberOf(node, "r") / 10.0, 0.0}
-                                      : at("x2", "y2");
+        gradient.to =
+            gradient.radial ? gradient.from + Point{numberOf(node, "r") / 10.0, 0.0} : at("x2", "y2");
         for (const Node& stop : node.children("stop")) {
             const int tone = toneOf(stop.attribute("stop-color").value());
             if (tone < 0)
                 return fault(Problem::PlateForbidden, m_file, id + " stop-color");
-            gradient.stops.push_back({numberOf(stop, "offset"), tone,
-                                      numberOf(stop, "stop-opacity", 1.0)});
+            gradient.stops.push_back({numberOf(stop, "offset"), tone, numberOf(stop, "stop-opacity", 1.0)});
         }
         if (gradient.stops.empty())
             return missing(id + " stop");
@@ -88,7 +90,8 @@ PlateReader::Done PlateReader::readLimbInk(const Node& group, Layer layer, int l
     for (const Node& child : group.children()) {
         if (std::strcmp(child.name(), "g") == 0) {
             flush();
-            Structure named{layer, limb, child.attribute("id").value(), child.child("title").text().get(), {}};
+            Structure named{
+                layer, limb, child.attribute("id").value(), child.child("title").text().get(), {}};
             for (const Node& path : child.children("path")) {
                 if (const auto done = readShape(path, named); !done)
                     return done;
@@ -154,12 +157,11 @@ std::optional<std::vector<Ring>> PlateReader::framedRings(const Node& path)
     return rings;
 }
 
-PlateReader::Done PlateReader::readPaths(const Node& root, const char* layer,
-                             Paths& into)
+PlateReader::Done PlateReader::readPaths(const Node& root, const char* layer, Paths& into)
 {
     for (const Node& group : childNamed(root, layer).children("g")) {
-        const int limb = m_plate.limbNamed(
-            std::string(group.attribute("id").value()).substr(std::strlen(layer) + 1));
+        const int limb =
+            m_plate.limbNamed(std::string(group.attribute("id").value()).substr(std::strlen(layer) + 1));
         for (const Node& path : group.children("path")) {
             const std::string id = path.attribute("id").value();
             auto rings = framedRings(path);

@@ -16,8 +16,9 @@ struct Allowed {
     std::span<const std::string_view> attributes;
 };
 
-constexpr std::string_view kSvg[]{"xmlns",       "viewBox",        "id",           "data-view",    "data-origin",
-                                  "data-tones",  "data-reference", "data-azimuth", "data-markable"};
+constexpr std::string_view kSvg[]{"xmlns",          "viewBox",      "id",
+                                  "data-view",      "data-origin",  "data-tones",
+                                  "data-reference", "data-azimuth", "data-markable"};
 constexpr std::string_view kGroup[]{"id", "display", "data-parent", "data-joint", "data-angle"};
 constexpr std::string_view kPath[]{"id", "d", "fill", "fill-opacity", "data-ink", "data-cue"};
 constexpr std::string_view kCircle[]{"id", "cx", "cy", "r"};
@@ -36,7 +37,7 @@ const std::array<Allowed, 10> kAllowed{{{"svg", kSvg},
                                         {"title", {}},
                                         {"desc", {}}}};
 
-constexpr int kDeepest = 8;       // elements inside each other
+constexpr int kDeepest = 8;           // elements inside each other
 constexpr std::size_t kMost = 20000;  // elements in a plate
 
 Result<bool> checkElement(const pugi::xml_node& node, const std::string& file)

@@ -4,10 +4,7 @@
 
 namespace fb {
 
-std::size_t pieceCount(const Ring& ring)
-{
-    return ring.points.size() < 4 ? 0 : (ring.points.size() - 1) / 3;
-}
+std::size_t pieceCount(const Ring& ring) { return ring.points.size() < 4 ? 0 : (ring.points.size() - 1) / 3; }
 
 Cubic piece(const Ring& ring, std::size_t index)
 {

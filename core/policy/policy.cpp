@@ -11,7 +11,8 @@ constexpr std::array<PolicyField, kPolicyKeyCount> kFields{{
     {PolicyKey::DeltoidStripBottom, "deltoid", "strip_bottom", "of arm length", 0.10, 0.30},
     {PolicyKey::DeltoidStripIdeal, "deltoid", "strip_ideal", "of arm length", 0.06, 0.29},
     {PolicyKey::DeltoidStripHalfWidth, "deltoid", "strip_half_width_cm", "cm at the reference arm", 0.3, 3.0},
-    {PolicyKey::DeltoidCentroidDistance, "deltoid", "centroid_distance_cm", "cm at the reference arm", 3.2, 8.0},
+    {PolicyKey::DeltoidCentroidDistance, "deltoid", "centroid_distance_cm", "cm at the reference arm", 3.2,
+     8.0},
     {PolicyKey::DeltoidTwoInches, "deltoid", "two_inches_cm", "cm at the reference arm", 4.0, 6.0},
     {PolicyKey::DeltoidFingerWidth, "deltoid", "finger_width_cm", "cm", 1.2, 2.5},
     {PolicyKey::DeltoidFingersLow, "deltoid", "fingers_low", "fingers", 1.0, 3.0},
@@ -37,10 +38,7 @@ constexpr std::array<PolicyField, kPolicyKeyCount> kFields{{
 
 }  // namespace policy_detail
 
-std::span<const PolicyField> policyFields()
-{
-    return policy_detail::kFields;
-}
+std::span<const PolicyField> policyFields() { return policy_detail::kFields; }
 
 Policy Policy::with(PolicyKey key, double value) const
 {

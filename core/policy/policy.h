@@ -19,8 +19,8 @@ namespace fb {
 
 // Names of the numbers; `policyFields()` gives each its key in the file, unit and range.
 enum class PolicyKey {
-    DeltoidReferenceArm,      // cm: the arm length at which the cm values below hold
-    DeltoidStripTop,          // share of the arm length, likewise the next two
+    DeltoidReferenceArm,  // cm: the arm length at which the cm values below hold
+    DeltoidStripTop,      // share of the arm length, likewise the next two
     DeltoidStripBottom,
     DeltoidStripIdeal,
     DeltoidStripHalfWidth,    // cm at the reference arm
@@ -29,23 +29,23 @@ enum class PolicyKey {
     DeltoidFingerWidth,       // cm, never scaled
     DeltoidFingersLow,        // fingers
     DeltoidFingersHigh,
-    DeltoidMuscleLength,      // cm at the reference arm
-    DeltoidHalfwayShare,      // of the muscle length
-    PointHalfAlong,           // cm at the reference arm: region about a bare point
+    DeltoidMuscleLength,  // cm at the reference arm
+    DeltoidHalfwayShare,  // of the muscle length
+    PointHalfAlong,       // cm at the reference arm: region about a bare point
     PointHalfAcross,
-    ArmpitMargin,             // cm at the reference arm: an ideal point keeps this from armpit level
-    JointShare,               // share of the arm length: above it joint and bursa are struck
-    BursaEdge,                // cm at the reference arm
-    NerveFrontLow,            // shares of the arm length
+    ArmpitMargin,   // cm at the reference arm: an ideal point keeps this from armpit level
+    JointShare,     // share of the arm length: above it joint and bursa are struck
+    BursaEdge,      // cm at the reference arm
+    NerveFrontLow,  // shares of the arm length
     NerveFrontHigh,
     NerveBackLow,
     NerveBackHigh,
-    RadialBack,               // cm at the reference arm
-    AcceptableMargin,         // cm at the reference arm, outside the region
+    RadialBack,        // cm at the reference arm
+    AcceptableMargin,  // cm at the reference arm, outside the region
     PointsOnTarget,
     PointsAcceptable,
     PointsOffTarget,
-    LimbLateralShare          // lateral half axis as a share of the front-back half axes
+    LimbLateralShare  // lateral half axis as a share of the front-back half axes
 };
 
 inline constexpr std::size_t kPolicyKeyCount = static_cast<std::size_t>(PolicyKey::LimbLateralShare) + 1;

@@ -83,7 +83,7 @@ private:
         if (!document)
             return tl::unexpected(document.error());
         for (const auto& [name, value] : document->items()) {
-            const auto read = name == "name"         ? readName(value)
+            const auto read = name == "name"          ? readName(value)
                               : name == "conventions" ? readConventions(value)
                               : policy_reader_detail::isGroup(name)
                                   ? readGroup(name, value)
@@ -150,7 +150,8 @@ private:
         const double value = entry["value"].get<double>();
         if (!(value >= field.low && value <= field.high))
             return fault(Problem::PolicyOutOfRange, key, entry["value"].dump(), field.low, field.high);
-        if (!entry.contains("source") || !entry["source"].is_string() || entry["source"].get<std::string>().empty())
+        if (!entry.contains("source") || !entry["source"].is_string() ||
+            entry["source"].get<std::string>().empty())
             return fault(Problem::PolicyNoSource, key);
         m_policy.m_values[Policy::index(field.key)] = value;
         m_policy.m_sources[Policy::index(field.key)] = entry["source"].get<std::string>();
@@ -184,10 +185,7 @@ private:
     std::array<bool, kPolicyKeyCount> m_seen{};
 };
 
-Result<Policy> Policy::parse(std::string_view text)
-{
-    return PolicyReader::complete(text);
-}
+Result<Policy> Policy::parse(std::string_view text) { return PolicyReader::complete(text); }
 
 Result<Policy> Policy::parseOver(std::string_view text, const Policy& base)
 {

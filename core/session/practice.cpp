@@ -18,7 +18,10 @@ Result<PracticeSetup> checkedSetup(PracticeSetup setup)
 }
 
 Practice::Practice(Atlas atlas, Policy policy, PracticeSetup setup)
-    : m_atlas(atlas), m_policy(std::move(policy)), m_setup(setup), m_request(requestFrom(setup.seed, 0))
+    : m_atlas(atlas),
+      m_policy(std::move(policy)),
+      m_setup(setup),
+      m_request(requestFrom(setup.seed, 0))
 {
     open(0);
 }
@@ -29,7 +32,8 @@ void Practice::open(int number)
     // A drawn patient is valid and the plates are checked: neither call can fail.
     m_map.emplace(bodyMap(m_atlas, m_request.view, m_request.patient).value());
     m_target.emplace(
-        locate(m_atlas, m_policy, m_request.patient, m_policy.convention(m_request.site), m_request.view).value());
+        locate(m_atlas, m_policy, m_request.patient, m_policy.convention(m_request.site), m_request.view)
+            .value());
     m_mark.reset();
     m_limb.reset();
     m_sideRight.reset();
@@ -37,10 +41,7 @@ void Practice::open(int number)
     m_phase = m_setup.asksSide ? Phase::PickingSide : Phase::Marking;
 }
 
-const Attempt* Practice::graded() const
-{
-    return m_phase == Phase::Graded ? &m_attempts.back() : nullptr;
-}
+const Attempt* Practice::graded() const { return m_phase == Phase::Graded ? &m_attempts.back() : nullptr; }
 
 bool Practice::pickSide(Side side)
 {

@@ -34,7 +34,7 @@ struct Attempt {
     std::optional<bool> sideRight;  // whether the side was picked right at the first try, if asked
     Point mark;                     // viewer's frame, cm
     Grade grade;
-    Point offIdeal;                 // skin cm from the ideal: (anterior, distal), over the target's scale
+    Point offIdeal;  // skin cm from the ideal: (anterior, distal), over the target's scale
 };
 
 class Practice {

@@ -40,9 +40,11 @@ Request requestFrom(std::uint64_t seed, int requestNumber)
 {
     // Each request has a stream of its own, so that it can be replayed alone.
     SeedStream mixer(seed);
-    SeedStream stream(mixer.next() ^ (0xD1B54A32D192ED03ULL * (static_cast<std::uint64_t>(requestNumber) + 1)));
+    SeedStream stream(mixer.next() ^
+                      (0xD1B54A32D192ED03ULL * (static_cast<std::uint64_t>(requestNumber) + 1)));
     const int tone = stream.below(kSkinToneCount);
-    return Request{requestNumber, Site::Deltoid, View::ShoulderSide, request_detail::drawnPatient(stream), tone};
+    return Request{requestNumber, Site::Deltoid, View::ShoulderSide, request_detail::drawnPatient(stream),
+                   tone};
 }
 
 Result<std::uint64_t> seedFromText(std::string_view text)

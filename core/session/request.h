@@ -19,7 +19,7 @@ struct Request {
     int number = 0;  // from 0
     Site site{};
     View view{};
-    Patient patient;  // carries the side
+    Patient patient;   // carries the side
     int skinTone = 0;  // 0 lightest to kSkinToneCount - 1 darkest: how the plate is toned
 };
 

@@ -21,9 +21,9 @@ struct Summary {
     int sidesAsked = 0;
     int sidesRight = 0;
     double points = 0.0;
-    Interval hitRate;    // 95 percent Wilson interval
-    Cm meanDistance;     // to the ideal point, along the skin
-    Point lean;          // mean of (anterior, distal) offsets, cm at the reference arm
+    Interval hitRate;                     // 95 percent Wilson interval
+    Cm meanDistance;                      // to the ideal point, along the skin
+    Point lean;                           // mean of (anterior, distal) offsets, cm at the reference arm
     Direction leanWay = Direction::None;  // None when the lean is under its own standard error or 0.2 cm
     std::vector<Point> marks;             // (anterior, distal) from the ideal, cm at the reference arm
     std::vector<Verdict> verdicts;        // one a mark

@@ -10,17 +10,17 @@
 namespace fb {
 
 enum class StepCode {
-    FeelAcromion,      // point: lateral lower edge of the acromion
-    AcromionBase,      // line: front corner to back corner
-    ArmpitLevel,       // line across the arm
-    Apex,              // point: mid-lateral at armpit level
-    Triangle,          // closed figure
-    MidLateralLine,    // line from acromion to apex
-    MeasureDown,       // line from the acromion to the region's upper edge
-    LayFingers,        // lines, one a fingerbreadth
-    FeelTuberosity,    // point: where the deltoid ends
-    Region,            // closed figure: the target region
-    IdealPoint         // point
+    FeelAcromion,    // point: lateral lower edge of the acromion
+    AcromionBase,    // line: front corner to back corner
+    ArmpitLevel,     // line across the arm
+    Apex,            // point: mid-lateral at armpit level
+    Triangle,        // closed figure
+    MidLateralLine,  // line from acromion to apex
+    MeasureDown,     // line from the acromion to the region's upper edge
+    LayFingers,      // lines, one a fingerbreadth
+    FeelTuberosity,  // point: where the deltoid ends
+    Region,          // closed figure: the target region
+    IdealPoint       // point
 };
 
 inline constexpr int kStepCodeCount = static_cast<int>(StepCode::IdealPoint) + 1;

@@ -28,7 +28,10 @@ Polygon shownRegion(const DeltoidBand& band, const Arm& arm)
 class Builder {
 public:
     Builder(Convention convention, const Policy& policy, const Arm& arm, const DeltoidBand& band)
-        : m_convention(convention), m_policy(policy), m_arm(arm), m_band(band)
+        : m_convention(convention),
+          m_policy(policy),
+          m_arm(arm),
+          m_band(band)
     {
     }
 
@@ -89,7 +92,8 @@ private:
         for (int finger = 1; finger <= static_cast<int>(most); ++finger) {
             const double y = -finger * width;
             add(StepCode::LayFingers, FigureKind::Line,
-                {m_arm.section.toFrame({-m_band.halfWidth, y}), m_arm.section.toFrame({m_band.halfWidth, y})});
+                {m_arm.section.toFrame({-m_band.halfWidth, y}),
+                 m_arm.section.toFrame({m_band.halfWidth, y})});
         }
         addArmpitLevel();
         addMidLateralLine(m_arm.axillaDepth);
@@ -117,7 +121,8 @@ DeltoidBand deltoidBand(Convention convention, const Policy& policy, double armL
     const double halfWidth = policy.value(DeltoidStripHalfWidth) * scale;
     const auto aroundPoint = [&](double distance) {
         const double along = policy.value(PointHalfAlong) * scale;
-        return DeltoidBand{distance - along, distance + along, distance, policy.value(PointHalfAcross) * scale};
+        return DeltoidBand{distance - along, distance + along, distance,
+                           policy.value(PointHalfAcross) * scale};
     };
     switch (convention) {
     case Convention::DeltoidStrip:

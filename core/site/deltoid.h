@@ -23,7 +23,8 @@ struct DeltoidBand {
 // The convention's band on an arm of this length, before and after it is held between the
 // strike line and armpit level. The ideal point lies inside the held band.
 [[nodiscard]] DeltoidBand deltoidBand(Convention convention, const Policy& policy, double armLength);
-[[nodiscard]] DeltoidBand heldBand(DeltoidBand band, const Policy& policy, double armLength, double axillaDepth);
+[[nodiscard]] DeltoidBand heldBand(DeltoidBand band, const Policy& policy, double armLength,
+                                   double axillaDepth);
 
 // The target; view, side, landmarks and levels are filled in by locate().
 [[nodiscard]] Target deltoidTarget(Convention convention, const Policy& policy, const Arm& arm);

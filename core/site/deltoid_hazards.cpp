@@ -75,8 +75,8 @@ std::vector<Hazard> deltoidHazards(const Policy& policy, const Arm& arm)
     // Below armpit level everything is struck already; what is left of the back lies above it.
     addBand(hazards, arm, HazardCode::RadialNerveBehind, HazardKind::Strike, -kFar, behind, -arm.axillaDepth,
             -policy.value(RadialBack) * scale);
-    addBand(hazards, arm, HazardCode::BursaEdge, HazardKind::Near, -kFar, kFar, -policy.value(BursaEdge) * scale,
-            0.0);
+    addBand(hazards, arm, HazardCode::BursaEdge, HazardKind::Near, -kFar, kFar,
+            -policy.value(BursaEdge) * scale, 0.0);
     addBand(hazards, arm, HazardCode::AxillaryNerveFront, HazardKind::Near, 0.0, kFar,
             -policy.value(NerveFrontHigh) * length, -policy.value(NerveFrontLow) * length);
     addBand(hazards, arm, HazardCode::AxillaryNerveBack, HazardKind::Near, -kFar, 0.0,

@@ -19,7 +19,8 @@ std::string publicName(std::string_view id)
     if (id == kFirstLandmark)
         return "acromion";
     std::string name(id.substr(kLandmark.size()));
-    std::ranges::replace_if(name, [](char c) { return c == '.' || c == '-'; }, '_');
+    std::ranges::replace_if(
+        name, [](char c) { return c == '.' || c == '-'; }, '_');
     return name;
 }
 
@@ -27,7 +28,8 @@ std::string publicName(std::string_view id)
 Point placed(const BodyMap& map, std::string_view id, const NamedPoint& point)
 {
     constexpr std::string_view kFold = "landmark.axilla.";
-    return id.starts_with(kFold) ? map.toPatient(point.limb, point.at) : map.boneToPatient(point.limb, point.at);
+    return id.starts_with(kFold) ? map.toPatient(point.limb, point.at)
+                                 : map.boneToPatient(point.limb, point.at);
 }
 
 Point frameOf(const Plate& plate, const BodyMap& map, std::string_view id)
@@ -45,10 +47,7 @@ Polygon boneOf(const Plate& plate, const BodyMap& map, std::string_view id)
     return Polygon::make(std::move(corners)).value_or(none);
 }
 
-int armOf(const Plate& plate)
-{
-    return plate.limbNamed("arm");
-}
+int armOf(const Plate& plate) { return plate.limbNamed("arm"); }
 
 Arm armFrom(const Plate& side, const BodyMap& map, const BodyMeasures& body, double lateralShare)
 {
@@ -141,8 +140,8 @@ Result<Target> locate(const Atlas& atlas, const Policy& policy, const Patient& p
     return target;
 }
 
-std::vector<OtherConvention> otherConventions(const Atlas& atlas, const Policy& policy, const Patient& patient,
-                                              Convention chosen, View view)
+std::vector<OtherConvention> otherConventions(const Atlas& atlas, const Policy& policy,
+                                              const Patient& patient, Convention chosen, View view)
 {
     std::vector<OtherConvention> others;
     for (const Convention convention : kConventions) {

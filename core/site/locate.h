@@ -40,6 +40,7 @@ struct OtherConvention {
 
 // The ideal points of every other convention of the same site on the same body.
 [[nodiscard]] std::vector<OtherConvention> otherConventions(const Atlas& atlas, const Policy& policy,
-                                                            const Patient& patient, Convention chosen, View view);
+                                                            const Patient& patient, Convention chosen,
+                                                            View view);
 
 }  // namespace fb

@@ -27,8 +27,8 @@ struct Target {
     Cm axillaDepth;
     double scale = 1.0;  // arm length over the policy's reference arm
 
-    Polygon region;      // plane
-    Point ideal;         // plane
+    Polygon region;  // plane
+    Point ideal;     // plane
     Polygon regionSkin;
     Point idealSkin;
     std::vector<Hazard> hazards;

@@ -42,10 +42,7 @@ std::vector<fs::path> sources(const std::vector<std::string>& folders)
 }
 
 // "core/site/target.h" to "core/site"; "app/main.cpp" to "app".
-std::string roomOf(const fs::path& relative)
-{
-    return relative.parent_path().generic_string();
-}
+std::string roomOf(const fs::path& relative) { return relative.parent_path().generic_string(); }
 
 using Arrows = std::map<std::string, std::set<std::string>>;
 
@@ -85,10 +82,7 @@ Arrows drawnArrows()
     return arrows;
 }
 
-std::string relativeName(const fs::path& path)
-{
-    return fs::relative(path, kRoot).generic_string();
-}
+std::string relativeName(const fs::path& path) { return fs::relative(path, kRoot).generic_string(); }
 
 }  // namespace
 
@@ -166,7 +160,8 @@ TEST(ArchitectureTest, EveryHeaderHasATestOfItsName)
         if (path.extension() != ".h")
             continue;
         const fs::path relative = fs::relative(path, kRoot);
-        const fs::path test = kRoot / "tests" / relative.parent_path() / (relative.stem().string() + "_test.cpp");
+        const fs::path test =
+            kRoot / "tests" / relative.parent_path() / (relative.stem().string() + "_test.cpp");
         EXPECT_TRUE(fs::exists(test)) << relativeName(path) << " has no " << relativeName(test);
     }
 }
@@ -181,9 +176,9 @@ TEST(ArchitectureTest, NoMacroThatCannotFailHere)
 
 TEST(ArchitectureTest, TopLevelHoldsOnlyWhatItShould)
 {
-    static const std::set<std::string> kAllowed{"CMakeLists.txt", "CMakePresets.json", "README.md", "DEVELOPERS.md",
-                                                "LICENSE",        "app",               "core",      "resources",
-                                                "tests",          "translations"};
+    static const std::set<std::string> kAllowed{
+        "CMakeLists.txt", "CMakePresets.json", "README.md", "DEVELOPERS.md", "LICENSE", "app",
+        "core",           "resources",         "tests",     "translations"};
     for (const auto& entry : fs::directory_iterator(kRoot)) {
         const std::string name = entry.path().filename().string();
         EXPECT_TRUE(name.starts_with(".") || kAllowed.contains(name)) << name;

@@ -38,8 +38,8 @@ std::string sourceFile(const std::string& path)
 
 const Plate& sidePlate()
 {
-    static const Plate plate =
-        required(parsePlate(sourceFile("resources/plates/shoulder-side.svg"), "shoulder-side.svg"), "side plate");
+    static const Plate plate = required(
+        parsePlate(sourceFile("resources/plates/shoulder-side.svg"), "shoulder-side.svg"), "side plate");
     return plate;
 }
 
@@ -60,14 +60,12 @@ const Proportions& proportions()
 
 const Policy& defaultPolicy()
 {
-    static const Policy policy = required(Policy::parse(sourceFile("resources/policy/default.json")), "policy");
+    static const Policy policy =
+        required(Policy::parse(sourceFile("resources/policy/default.json")), "policy");
     return policy;
 }
 
-Atlas atlas()
-{
-    return {&sidePlate(), &threeQuarterPlate(), &proportions()};
-}
+Atlas atlas() { return {&sidePlate(), &threeQuarterPlate(), &proportions()}; }
 
 Patient adult(Sex sex, double statureCm, double weightKg, Side side, double ageYears)
 {

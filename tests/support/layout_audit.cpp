@@ -15,7 +15,8 @@ namespace layout_audit_detail {
 
 QString nameOf(const QWidget& widget)
 {
-    return QStringLiteral("%1 \"%2\"").arg(QLatin1String(widget.metaObject()->className()), widget.objectName());
+    return QStringLiteral("%1 \"%2\"")
+        .arg(QLatin1String(widget.metaObject()->className()), widget.objectName());
 }
 
 QString wordsOf(const QWidget& widget)
@@ -52,12 +53,18 @@ void checkWords(const QWidget& widget, QStringList& faults)
         const int needed = wraps ? label->heightForWidth(width) : label->sizeHint().height();
         if (needed > label->height())
             faults << QStringLiteral("%1 is %2 high, its words need %3: %4")
-                          .arg(nameOf(widget)).arg(label->height()).arg(needed).arg(label->text());
+                          .arg(nameOf(widget))
+                          .arg(label->height())
+                          .arg(needed)
+                          .arg(label->text());
         // A word that cannot be broken is cut at the side.
         const int widest = wraps ? label->minimumSizeHint().width() : label->sizeHint().width();
         if (widest > width)
             faults << QStringLiteral("%1 is %2 wide, its words need %3: %4")
-                          .arg(nameOf(widget)).arg(width).arg(widest).arg(label->text());
+                          .arg(nameOf(widget))
+                          .arg(width)
+                          .arg(widest)
+                          .arg(label->text());
         return;
     }
     if (const auto* line = qobject_cast<const QLineEdit*>(&widget)) {
@@ -69,8 +76,12 @@ void checkWords(const QWidget& widget, QStringList& faults)
     const QSize needed = widget.sizeHint();
     if (needed.width() > widget.width() || needed.height() > widget.height())
         faults << QStringLiteral("%1 is %2 x %3, its words need %4 x %5: %6")
-                      .arg(nameOf(widget)).arg(widget.width()).arg(widget.height())
-                      .arg(needed.width()).arg(needed.height()).arg(wordsOf(widget));
+                      .arg(nameOf(widget))
+                      .arg(widget.width())
+                      .arg(widget.height())
+                      .arg(needed.width())
+                      .arg(needed.height())
+                      .arg(wordsOf(widget));
 }
 
 void checkPlace(const QWidget& widget, const QWidget& window, QStringList& faults)
@@ -112,7 +123,8 @@ QStringList layoutFaults(const QWidget& window)
             const bool scrolled = scrollerOf(*texts[i]) != scrollerOf(*texts[j]);
             if (!nested && !scrolled && placeOf(texts[i]).intersects(placeOf(texts[j])))
                 faults << QStringLiteral("%1 crosses %2: %3 / %4")
-                              .arg(nameOf(*texts[i]), nameOf(*texts[j]), wordsOf(*texts[i]), wordsOf(*texts[j]));
+                              .arg(nameOf(*texts[i]), nameOf(*texts[j]), wordsOf(*texts[i]),
+                                   wordsOf(*texts[j]));
         }
     }
     return faults;

@@ -26,7 +26,8 @@ public:
     {
         window().resize(size);
         window().show();
-        isReady = QTest::qWaitForWindowActive(&window()) && QTest::qWaitFor([this] { return state().picture != nullptr; });
+        isReady = QTest::qWaitForWindowActive(&window()) &&
+                  QTest::qWaitFor([this] { return state().picture != nullptr; });
     }
 
     [[nodiscard]] MainWindow& window() { return services.window(); }

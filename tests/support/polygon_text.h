@@ -10,10 +10,7 @@
 
 namespace fb {
 
-inline void PrintTo(const Point& p, std::ostream* out)
-{
-    *out << p.x << ',' << p.y;
-}
+inline void PrintTo(const Point& p, std::ostream* out) { *out << p.x << ',' << p.y; }
 
 inline void PrintTo(const Polygon& polygon, std::ostream* out)
 {
@@ -34,10 +31,7 @@ inline std::vector<Point> points(const std::string& text)
     return list;
 }
 
-inline Polygon polygon(const std::string& text)
-{
-    return Polygon::make(points(text)).value();
-}
+inline Polygon polygon(const std::string& text) { return Polygon::make(points(text)).value(); }
 
 }  // namespace test
 }  // namespace fb

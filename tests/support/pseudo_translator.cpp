@@ -8,15 +8,15 @@ namespace fb::test {
 QString pseudo(const QString& source)
 {
     static constexpr std::array<std::pair<char16_t, char16_t>, 10> kAccents{{{u'a', u'á'},
-                                                                            {u'e', u'ë'},
-                                                                            {u'i', u'ï'},
-                                                                            {u'o', u'ô'},
-                                                                            {u'u', u'ü'},
-                                                                            {u'c', u'ç'},
-                                                                            {u'y', u'ý'},
-                                                                            {u'A', u'Å'},
-                                                                            {u'N', u'Ñ'},
-                                                                            {u'S', u'Š'}}};
+                                                                             {u'e', u'ë'},
+                                                                             {u'i', u'ï'},
+                                                                             {u'o', u'ô'},
+                                                                             {u'u', u'ü'},
+                                                                             {u'c', u'ç'},
+                                                                             {u'y', u'ý'},
+                                                                             {u'A', u'Å'},
+                                                                             {u'N', u'Ñ'},
+                                                                             {u'S', u'Š'}}};
     QString accented = source;
     for (const auto& [plain, accent] : kAccents)
         accented.replace(QChar(plain), QChar(accent));

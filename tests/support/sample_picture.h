@@ -30,7 +30,8 @@ namespace fb::test {
 // A thin lens from (left, y) to (right, y), `width` thick in its middle.
 [[nodiscard]] inline Ring lens(double left, double right, double y, double width)
 {
-    return ringThrough({{left, y}, {(left + right) / 2, y - width / 2}, {right, y}, {(left + right) / 2, y + width / 2}});
+    return ringThrough(
+        {{left, y}, {(left + right) / 2, y - width / 2}, {right, y}, {(left + right) / 2, y + width / 2}});
 }
 
 [[nodiscard]] inline Plate samplePlate()
@@ -38,7 +39,7 @@ namespace fb::test {
     Plate plate;
     plate.view = View::ShoulderSide;
     plate.markable = true;
-    plate.tones = {{"skin-base", "#ebccb0"}, {"skin-line", "#3d2a22"}, {"skin-hatch", "#6e4836"},
+    plate.tones = {{"skin-base", "#ebccb0"}, {"skin-line", "#3d2a22"},   {"skin-hatch", "#6e4836"},
                    {"bone-base", "#e9dcbf"}, {"muscle-base", "#b9705f"}, {"cloth-base", "#dfe0dc"}};
     for (const Layer layer : kLayers) {
         Structure structure;
@@ -66,9 +67,12 @@ namespace fb::test {
     picture->skinTone = 1;
     picture->ink.paper = {{-10, -10}, {10, 10}};
     picture->ink.shapes = {
-        sampleShape(Layer::Bone, 3, oblong(-1, 1, -6, 6)),          sampleShape(Layer::Muscle, 4, oblong(2, 4, -6, 6)),
-        sampleShape(Layer::Skin, 0, oblong(-5, 5, -8, 8)),          sampleShape(Layer::Skin, 1, lens(-5, 5, 7.5, 0.3), true),
-        sampleShape(Layer::Skin, 2, lens(-4, -2, 3, 0.05), true),   sampleShape(Layer::Cloth, 5, oblong(-5, 5, -10, -8)),
+        sampleShape(Layer::Bone, 3, oblong(-1, 1, -6, 6)),
+        sampleShape(Layer::Muscle, 4, oblong(2, 4, -6, 6)),
+        sampleShape(Layer::Skin, 0, oblong(-5, 5, -8, 8)),
+        sampleShape(Layer::Skin, 1, lens(-5, 5, 7.5, 0.3), true),
+        sampleShape(Layer::Skin, 2, lens(-4, -2, 3, 0.05), true),
+        sampleShape(Layer::Cloth, 5, oblong(-5, 5, -10, -8)),
     };
     return picture;
 }

@@ -20,7 +20,9 @@ constexpr QSize kDesk{1280, 800};
 class Shot {
 public:
     Shot(const QString& folder, const Preferences& preferences, QSize size = kDesk)
-        : m_folder(folder), m_seeds(kSeed), m_services(stored(preferences), m_dialogs, m_seeds)
+        : m_folder(folder),
+          m_seeds(kSeed),
+          m_services(stored(preferences), m_dialogs, m_seeds)
     {
         m_services.window().resize(size);
         m_services.window().show();
@@ -195,8 +197,11 @@ int main(int argc, char** argv)
     const QString folder = arguments[1];
     const QString only = arguments.value(2);
     using namespace fb::screenshots;
-    const std::pair<const char*, void (*)(const QString&)> kSets[]{
-        {"practice", shootPractice}, {"run", shootNewRun}, {"side", shootSideQuestion}, {"summary", shootSummary}, {"looks", shootLooks}};
+    const std::pair<const char*, void (*)(const QString&)> kSets[]{{"practice", shootPractice},
+                                                                   {"run", shootNewRun},
+                                                                   {"side", shootSideQuestion},
+                                                                   {"summary", shootSummary},
+                                                                   {"looks", shootLooks}};
     for (const auto& [name, shoot] : kSets) {
         if (only.isEmpty() || only == QLatin1String(name))
             shoot(folder);

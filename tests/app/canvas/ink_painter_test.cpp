@@ -20,10 +20,7 @@ using namespace fb;
 const std::atomic_bool kNever = false;
 const QTransform kTwenty(20, 0, 0, -20, 200, 200);  // 20 pixels a cm, the origin in the middle of 400 by 400
 
-QSet<Layer> all()
-{
-    return {kLayers.begin(), kLayers.end()};
-}
+QSet<Layer> all() { return {kLayers.begin(), kLayers.end()}; }
 
 QSet<Layer> without(Layer layer)
 {
@@ -117,7 +114,8 @@ TEST(InkPainterTest, ChordsLieOnTheCurves)
     Picture picture = *test::samplePicture();
     Ring round;
     const double k = 0.5522847498 * 7;
-    round.points = {{7, 0}, {7, k}, {k, 7}, {0, 7}, {-k, 7}, {-7, k}, {-7, 0}, {-7, -k}, {-k, -7}, {0, -7}, {k, -7}, {7, -k}, {7, 0}};
+    round.points = {{7, 0},   {7, k},   {k, 7},  {0, 7},  {-k, 7}, {-7, k}, {-7, 0},
+                    {-7, -k}, {-k, -7}, {0, -7}, {k, -7}, {7, -k}, {7, 0}};
     picture.ink.shapes = {test::sampleShape(Layer::Skin, 1, round)};
     QImage ours(400, 400, QImage::Format_RGB32);
     ours.fill(Qt::white);
@@ -135,7 +133,8 @@ TEST(InkPainterTest, ChordsLieOnTheCurves)
     }
     int worst = 0;
     for (int y = 0; y < 400; ++y)
-        for (int x = 0; x < 400; ++x) worst = std::max(worst, std::abs(qGray(ours.pixel(x, y)) - qGray(reference.pixel(x, y))));
+        for (int x = 0; x < 400; ++x)
+            worst = std::max(worst, std::abs(qGray(ours.pixel(x, y)) - qGray(reference.pixel(x, y))));
     EXPECT_LT(worst, 48);
 }
 

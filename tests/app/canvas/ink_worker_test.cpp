@@ -38,7 +38,8 @@ TEST(InkWorkerTest, BandsLeaveNoSeam)
     const auto image = paintedImage(job(307), ReadyInk(*test::samplePicture()), never);
     ASSERT_TRUE(image);
     const QRgb skin = toneColours(*test::samplePicture()->plate, schemeOf(PaletteKind::Light), 1)[0].rgb();
-    for (int y = 60; y < 240; ++y) EXPECT_EQ(image->pixel(200, y), skin) << y;
+    for (int y = 60; y < 240; ++y)
+        EXPECT_EQ(image->pixel(200, y), skin) << y;
 }
 
 TEST(InkWorkerTest, ACancelledDrawingIsNone)
@@ -63,7 +64,8 @@ TEST(InkWorkerTest, ResultsComeInTheThreadOfTheWorkersOwner)
 {
     InkWorker worker;
     QThread* heard = nullptr;
-    QObject::connect(&worker, &InkWorker::painted, &worker, [&](const InkResult&) { heard = QThread::currentThread(); });
+    QObject::connect(&worker, &InkWorker::painted, &worker,
+                     [&](const InkResult&) { heard = QThread::currentThread(); });
     worker.request(job());
     ASSERT_TRUE(QTest::qWaitFor([&] { return heard != nullptr; }));
     EXPECT_EQ(heard, QThread::currentThread());
@@ -73,8 +75,10 @@ TEST(InkWorkerTest, TheNewestRequestIsAlwaysAnswered)
 {
     InkWorker worker;
     std::vector<double> widths;
-    QObject::connect(&worker, &InkWorker::painted, &worker, [&](const InkResult& r) { widths.push_back(r.job.frame.sheet().width()); });
-    for (int i = 0; i < 40; ++i) worker.request(job(200 + i));
+    QObject::connect(&worker, &InkWorker::painted, &worker,
+                     [&](const InkResult& r) { widths.push_back(r.job.frame.sheet().width()); });
+    for (int i = 0; i < 40; ++i)
+        worker.request(job(200 + i));
     ASSERT_TRUE(QTest::qWaitFor([&] { return !widths.empty() && widths.back() == 239.0; }));
     EXPECT_LT(widths.size(), 40U);
     EXPECT_TRUE(std::is_sorted(widths.begin(), widths.end()));

@@ -26,7 +26,8 @@ protected:
     QStringList spokenChildren()
     {
         QStringList words;
-        for (int i = 0; i < plate()->childCount(); ++i) words += plate()->child(i)->text(QAccessible::Name);
+        for (int i = 0; i < plate()->childCount(); ++i)
+            words += plate()->child(i)->text(QAccessible::Name);
         return words;
     }
 
@@ -51,7 +52,8 @@ TEST_F(PlateAccessibleTest, CrosshairMarkAndShapesAreChildren)
 {
     QTest::keyClick(&view, Qt::Key_Right);
     view.setMark(QPointF(1, 1));
-    view.setScene({{Role::Landmark, Figure::Point, {{0, 3}}, "Acromion", {}}, {Role::Construction, Figure::Line, {{0, 0}, {1, 1}}, {}, {}}});
+    view.setScene({{Role::Landmark, Figure::Point, {{0, 3}}, "Acromion", {}},
+                   {Role::Construction, Figure::Line, {{0, 0}, {1, 1}}, {}, {}}});
     const QStringList words = spokenChildren();
     ASSERT_EQ(words.size(), 3);
     EXPECT_TRUE(words[0].startsWith("Crosshair"));

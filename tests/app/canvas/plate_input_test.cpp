@@ -125,7 +125,8 @@ TEST(PlateInputTest, OtherButtonsAndSpaceDragThePaper)
 {
     for (const Qt::MouseButton button : {Qt::MiddleButton, Qt::RightButton, Qt::LeftButton}) {
         Pad pad;
-        if (button == Qt::LeftButton) QTest::keyPress(&pad, Qt::Key_Space);
+        if (button == Qt::LeftButton)
+            QTest::keyPress(&pad, Qt::Key_Space);
         QTest::mousePress(&pad, button, {}, {100, 100});
         EXPECT_TRUE(pad.hands.moving);
         QTest::mouseMove(&pad, {130, 90});
@@ -140,8 +141,8 @@ TEST(PlateInputTest, OtherButtonsAndSpaceDragThePaper)
 TEST(PlateInputTest, TheWheelZoomsAtThePointer)
 {
     Pad pad;
-    QWheelEvent turn(QPointF(70, 80), pad.mapToGlobal(QPointF(70, 80)), {}, {0, 120}, Qt::NoButton, Qt::NoModifier,
-                     Qt::NoScrollPhase, false);
+    QWheelEvent turn(QPointF(70, 80), pad.mapToGlobal(QPointF(70, 80)), {}, {0, 120}, Qt::NoButton,
+                     Qt::NoModifier, Qt::NoScrollPhase, false);
     QCoreApplication::sendEvent(&pad, &turn);
     EXPECT_NEAR(pad.hands.zoomed, 1.2, 1e-9);
     EXPECT_EQ(pad.hands.zoomedAt, QPointF(70, 80));

@@ -42,7 +42,8 @@ int differing(const QImage& a, const QImage& b, const QRect& where)
 {
     int pixels = 0;
     for (int y = where.top(); y <= where.bottom(); ++y)
-        for (int x = where.left(); x <= where.right(); ++x) pixels += a.pixel(x, y) != b.pixel(x, y) ? 1 : 0;
+        for (int x = where.left(); x <= where.right(); ++x)
+            pixels += a.pixel(x, y) != b.pixel(x, y) ? 1 : 0;
     return pixels;
 }
 
@@ -53,10 +54,12 @@ TEST(PlatePainterTest, EveryPixelIsPainted)
     for (const bool hasPicture : {true, false}) {
         PlateFace made = face();
         made.hasPicture = hasPicture;
-        if (!hasPicture) made.drawn.reset();
+        if (!hasPicture)
+            made.drawn.reset();
         const QImage image = painted(made);
         for (int y = 0; y < image.height(); ++y)
-            for (int x = 0; x < image.width(); ++x) ASSERT_NE(image.pixelColor(x, y), QColor(Qt::magenta)) << x << "," << y;
+            for (int x = 0; x < image.width(); ++x)
+                ASSERT_NE(image.pixelColor(x, y), QColor(Qt::magenta)) << x << "," << y;
     }
 }
 

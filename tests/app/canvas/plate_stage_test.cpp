@@ -105,7 +105,8 @@ TEST_F(PlateStageTest, TheCrosshairStartsInTheMiddleAndStaysOnThePicture)
 TEST_F(PlateStageTest, ACrosshairThatLeavesTheSheetTakesThePaperAlong)
 {
     stage.zoomAt({250, 200}, 8.0);
-    for (int i = 0; i < 8; ++i) stage.stepCrosshair({0.5, 0});
+    for (int i = 0; i < 8; ++i)
+        stage.stepCrosshair({0.5, 0});
     EXPECT_TRUE(stage.frame().sheet().contains(stage.frame().toWidget(stage.crosshair())));
 }
 

@@ -56,7 +56,8 @@ TEST_F(PlateViewTest, KeysAloneMarkWithdrawAndAskForTheGrade)
 {
     QSignalSpy graded(&view, &PlateView::gradeAsked);
     QSignalSpy withdrawn(&view, &PlateView::withdrawAsked);
-    for (int i = 0; i < 4; ++i) QTest::keyClick(&view, Qt::Key_Right);
+    for (int i = 0; i < 4; ++i)
+        QTest::keyClick(&view, Qt::Key_Right);
     QTest::keyClick(&view, Qt::Key_Up, Qt::ShiftModifier);
     QTest::keyClick(&view, Qt::Key_Return);
     ASSERT_EQ(marks.size(), 1U);
@@ -84,7 +85,8 @@ TEST_F(PlateViewTest, TheWheelKeepsThePlaceUnderThePointerAndZeroShowsAll)
     const double whole = view.pixelsPerCm();
     view.zoomBy(3.0);
     const QPointF place = view.toCm(pointer);
-    QWheelEvent turn(pointer, view.mapToGlobal(pointer), {}, {0, 240}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+    QWheelEvent turn(pointer, view.mapToGlobal(pointer), {}, {0, 240}, Qt::NoButton, Qt::NoModifier,
+                     Qt::NoScrollPhase, false);
     QCoreApplication::sendEvent(&view, &turn);
     EXPECT_LT(QLineF(view.toCm(pointer), place).length(), 1e-9);
     QTest::keyClick(&view, Qt::Key_0);

@@ -31,8 +31,10 @@ TEST(PlateWordsTest, PlacesAreToldFromTheMiddleOfThePicture)
     made.mark = QPointF(0, 3);
     const auto items = spokenItems(made);
     ASSERT_EQ(items.size(), 2);
-    EXPECT_EQ(items[0].words, QString("Crosshair, 3.2 cm right of and 0.4 cm below the middle of the picture"));
-    EXPECT_EQ(items[1].words, QString("Your mark, 2.0 cm left of and 3.0 cm above the middle of the picture"));
+    EXPECT_EQ(items[0].words,
+              QString("Crosshair, 3.2 cm right of and 0.4 cm below the middle of the picture"));
+    EXPECT_EQ(items[1].words,
+              QString("Your mark, 2.0 cm left of and 3.0 cm above the middle of the picture"));
 }
 
 TEST(PlateWordsTest, BoxesLieWhereThingsArePainted)

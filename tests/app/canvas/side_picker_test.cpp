@@ -20,7 +20,10 @@ protected:
         EXPECT_TRUE(QTest::qWaitForWindowActive(&picker));
         picker.setFocus(Qt::TabFocusReason);
     }
-    QAbstractButton* figure(const char* name) { return picker.findChild<QAbstractButton*>(QLatin1String(name)); }
+    QAbstractButton* figure(const char* name)
+    {
+        return picker.findChild<QAbstractButton*>(QLatin1String(name));
+    }
 
     SidePicker picker;
     std::vector<Side> picks;
@@ -97,7 +100,8 @@ TEST_F(SidePickerTest, TheTwoFiguresDifferInTheMarkedArmOnly)
         int middle = 0;
         for (int y = 6; y < a.height() - 6; ++y)
             for (int x = 6; x < a.width() - 6; ++x)
-                (x > 0.4 * a.width() && x < 0.6 * a.width() ? middle : sides) += a.pixel(x, y) != b.pixel(x, y) ? 1 : 0;
+                (x > 0.4 * a.width() && x < 0.6 * a.width() ? middle : sides) +=
+                    a.pixel(x, y) != b.pixel(x, y) ? 1 : 0;
         EXPECT_GT(sides, a.width() * a.height() / 50);
         EXPECT_EQ(middle, 0);
     }

@@ -13,10 +13,7 @@ using namespace fb;
 const QRectF kSheet(10, 20, 800, 600);
 const QRectF kPicture(-20, -30, 50, 60);
 
-double apart(QPointF a, QPointF b)
-{
-    return QLineF(a, b).length();
-}
+double apart(QPointF a, QPointF b) { return QLineF(a, b).length(); }
 
 TEST(ViewFrameTest, ThereAndBackIsTheSamePlace)
 {

@@ -2,8 +2,6 @@
 
 #include <gtest/gtest.h>
 
-#include <QFile>
-
 #include <algorithm>
 #include <functional>
 #include <nlohmann/json.hpp>
@@ -67,13 +65,6 @@ nlohmann::json sortedPoints(nlohmann::json points)
 {
     std::sort(points.begin(), points.end());
     return points;
-}
-
-std::string readmeText()
-{
-    QFile file(QStringLiteral(FINGERBREADTH_SOURCE_DIR "/README.md"));
-    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
-    return file.readAll().toStdString();
 }
 
 }  // namespace documents_test
@@ -231,60 +222,6 @@ TEST(DocumentsTest, TextsEndWithTheCaution)
     }
     EXPECT_NE(titleText(documentQuery(Side::Left)), titleText(documentQuery(Side::Right)));
     EXPECT_TRUE(asideText(q).contains(QLatin1String("163")));
-}
-
-TEST(ReadmeTest, EveryKeyOfTheDocumentsIsExplained)
-{
-    const std::string readme = readmeText();
-    const std::function<void(const nlohmann::json&)> check = [&](const nlohmann::json& part) {
-        for (const auto& [key, value] : part.items()) {
-            if (part.is_object()) {
-                EXPECT_NE(readme.find("`" + key + "`"), std::string::npos) << key;
-            }
-            if (value.is_structured())
-                check(value);
-        }
-    };
-    check(gradedDocument(documentQuery(), {0.0, -4.0}));
-}
-
-TEST(ReadmeTest, EveryNumberOfAPolicyIsExplainedWithItsRange)
-{
-    const std::string readme = readmeText();
-    for (const PolicyField& field : policyFields()) {
-        const std::string key = std::string(field.group).append(".").append(field.name);
-        const std::size_t at = readme.find("| `" + key + "` |");
-        ASSERT_NE(at, std::string::npos) << key;
-        const std::string row = readme.substr(at, readme.find('\n', at) - at);
-        const QString range = QStringLiteral("| %1 to %2 |").arg(field.low).arg(field.high);
-        EXPECT_NE(row.find(range.toStdString()), std::string::npos) << row;
-    }
-}
-
-TEST(ReadmeTest, EveryOptionAndWordIsExplained)
-{
-    const std::string readme = readmeText();
-    for (std::size_t i = 0; i < kOptionCount; ++i) {
-        const std::string option(wordOf(static_cast<Option>(i)));
-        EXPECT_NE(readme.find("| `--" + option + "` |"), std::string::npos) << option;
-    }
-    const auto expectWord = [&](std::string_view word) {
-        EXPECT_NE(readme.find(std::string("`").append(word).append("`")), std::string::npos) << word;
-    };
-    for (int i = 0; i < kHazardCodeCount; ++i)
-        expectWord(wordOf(static_cast<HazardCode>(i)));
-    for (int i = 0; i < kStepCodeCount; ++i)
-        expectWord(wordOf(static_cast<StepCode>(i)));
-    for (int i = 0; i < kTissueCount; ++i)
-        expectWord(wordOf(static_cast<Tissue>(i)));
-    for (int i = 0; i < kVerdictCount; ++i)
-        expectWord(wordOf(static_cast<Verdict>(i)));
-    for (const Convention convention : kConventions)
-        expectWord(wordOf(convention));
-    for (const View view : kViews)
-        expectWord(wordOf(view));
-    for (const Layer layer : kLayers)
-        expectWord(wordOf(layer));
 }
 
 }  // namespace fb

@@ -39,7 +39,8 @@ TEST(SettingsTest, WhatMakesNoSenseReadsAsItsDefault)
     const QString name = folder.filePath(QStringLiteral("odd.ini"));
     QFile file(name);
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-    file.write("[look]\npalette=99\ntext_percent=13\n[practice]\nlength=-4\nhelp=many\nconvention=deltoid.guess\n");
+    file.write(
+        "[look]\npalette=99\ntext_percent=13\n[practice]\nlength=-4\nhelp=many\nconvention=deltoid.guess\n");
     file.close();
     EXPECT_EQ(StoredSettings(name).load(), Preferences{});
 }

@@ -14,7 +14,8 @@ int inked(const QImage& image)
 {
     int pixels = 0;
     for (int y = 0; y < image.height(); ++y)
-        for (int x = 0; x < image.width(); ++x) pixels += qAlpha(image.pixel(x, y)) > 96 ? 1 : 0;
+        for (int x = 0; x < image.width(); ++x)
+            pixels += qAlpha(image.pixel(x, y)) > 96 ? 1 : 0;
     return pixels;
 }
 
@@ -36,12 +37,14 @@ TEST(IconsTest, EveryIconIsDrawn)
 TEST(IconsTest, NoTwoIconsLookAlike)
 {
     for (int i = 0; i < kIconCount; ++i)
-        for (int k = 0; k < i; ++k) EXPECT_NE(figure(static_cast<Icon>(i)), figure(static_cast<Icon>(k))) << i << " " << k;
+        for (int k = 0; k < i; ++k)
+            EXPECT_NE(figure(static_cast<Icon>(i)), figure(static_cast<Icon>(k))) << i << " " << k;
 }
 
 TEST(IconsTest, VerdictsDifferInShapeNotInColourOnly)
 {
-    static constexpr std::array kVerdicts{Verdict::OnTarget, Verdict::Acceptable, Verdict::OffTarget, Verdict::Unsafe};
+    static constexpr std::array kVerdicts{Verdict::OnTarget, Verdict::Acceptable, Verdict::OffTarget,
+                                          Verdict::Unsafe};
     for (std::size_t i = 0; i < kVerdicts.size(); ++i) {
         for (std::size_t k = 0; k < i; ++k) {
             const QImage a = figure(iconOf(kVerdicts[i]));
@@ -59,7 +62,8 @@ TEST(IconsTest, VerdictsHaveTheirOwnColours)
 {
     const Scheme light = schemeOf(PaletteKind::Light);
     std::set<QRgb> colours;
-    for (int i = 0; i < kVerdictCount; ++i) colours.insert(colourOf(static_cast<Verdict>(i), light).rgb());
+    for (int i = 0; i < kVerdictCount; ++i)
+        colours.insert(colourOf(static_cast<Verdict>(i), light).rgb());
     EXPECT_EQ(colours.size(), static_cast<std::size_t>(kVerdictCount));
 }
 
@@ -68,7 +72,8 @@ TEST(IconsTest, IconsTakeTheColourTheyAreGiven)
     const QImage image = pixmapFor(Icon::ZoomIn, QColor(10, 200, 30), 48).toImage();
     bool seen = false;
     for (int y = 0; y < image.height(); ++y)
-        for (int x = 0; x < image.width(); ++x) seen = seen || image.pixelColor(x, y) == QColor(10, 200, 30);
+        for (int x = 0; x < image.width(); ++x)
+            seen = seen || image.pixelColor(x, y) == QColor(10, 200, 30);
     EXPECT_TRUE(seen);
 }
 

@@ -29,7 +29,8 @@ double contrast(const QColor& a, const QColor& b)
 Plate skinPlate()
 {
     Plate plate;
-    for (const char* name : {"skin-light", "skin-base", "skin-mid", "skin-shade", "skin-deep", "skin-line", "skin-hatch"})
+    for (const char* name :
+         {"skin-light", "skin-base", "skin-mid", "skin-shade", "skin-deep", "skin-line", "skin-hatch"})
         plate.tones.push_back({name, "#808080"});
     return plate;
 }
@@ -45,7 +46,8 @@ TEST(PaletteTest, TextCanBeReadOnEveryGround)
         const Scheme s = schemeOf(kind);
         for (const QColor& ground : {s.window, s.paper, s.panel})
             for (const QColor& text : {s.ink, s.quietInk, s.accent, s.good, s.fair, s.bad, s.danger})
-                EXPECT_GE(contrast(text, ground), 4.5) << text.name().toStdString() << " on " << ground.name().toStdString();
+                EXPECT_GE(contrast(text, ground), 4.5)
+                    << text.name().toStdString() << " on " << ground.name().toStdString();
         EXPECT_GE(contrast(s.accentInk, s.accent), 4.5);
     }
 }
@@ -54,7 +56,8 @@ TEST(PaletteTest, TheFocusRingStandsOffFromEveryGround)
 {
     for (const PaletteKind kind : kPaletteKinds) {
         const Scheme s = schemeOf(kind);
-        for (const QColor& ground : {s.window, s.paper, s.panel}) EXPECT_GE(contrast(s.focus, ground), 3.0);
+        for (const QColor& ground : {s.window, s.paper, s.panel})
+            EXPECT_GE(contrast(s.focus, ground), 3.0);
     }
 }
 
@@ -62,7 +65,8 @@ TEST(PaletteTest, EveryRoleShowsOnPaper)
 {
     for (const PaletteKind kind : kPaletteKinds) {
         const Scheme s = schemeOf(kind);
-        for (int role = 0; role < kRoleCount; ++role) EXPECT_GE(contrast(s.of(static_cast<Role>(role)), s.paper), 4.5) << role;
+        for (int role = 0; role < kRoleCount; ++role)
+            EXPECT_GE(contrast(s.of(static_cast<Role>(role)), s.paper), 4.5) << role;
     }
 }
 
@@ -79,8 +83,10 @@ TEST(PaletteTest, ContourAndHatchingStayLegibleOnEverySkin)
     for (const PaletteKind kind : kPaletteKinds) {
         for (int skin = 0; skin < kSkinRampCount; ++skin) {
             const auto tones = toneColours(plate, schemeOf(kind), skin);
-            EXPECT_GE(contrast(tones[5], tones[1]), 2.0) << "line, skin " << skin << ", palette " << static_cast<int>(kind);
-            EXPECT_GE(contrast(tones[6], tones[1]), 1.6) << "hatch, skin " << skin << ", palette " << static_cast<int>(kind);
+            EXPECT_GE(contrast(tones[5], tones[1]), 2.0)
+                << "line, skin " << skin << ", palette " << static_cast<int>(kind);
+            EXPECT_GE(contrast(tones[6], tones[1]), 1.6)
+                << "hatch, skin " << skin << ", palette " << static_cast<int>(kind);
             EXPECT_GE(contrast(tones[6], tones[2]), 1.4) << "hatch on mid, skin " << skin;
         }
     }
@@ -92,9 +98,12 @@ TEST(PaletteTest, SkinRunsFromLightToDark)
     for (const PaletteKind kind : kPaletteKinds) {
         for (int skin = 0; skin < kSkinRampCount; ++skin) {
             const auto tones = toneColours(plate, schemeOf(kind), skin);
-            for (std::size_t i = 1; i < 5; ++i) EXPECT_LT(luminance(tones[i]), luminance(tones[i - 1])) << skin << " " << i;
-            if (skin == 0) continue;
-            EXPECT_LT(luminance(tones[1]), luminance(toneColours(plate, schemeOf(kind), skin - 1)[1])) << skin;
+            for (std::size_t i = 1; i < 5; ++i)
+                EXPECT_LT(luminance(tones[i]), luminance(tones[i - 1])) << skin << " " << i;
+            if (skin == 0)
+                continue;
+            EXPECT_LT(luminance(tones[1]), luminance(toneColours(plate, schemeOf(kind), skin - 1)[1]))
+                << skin;
         }
     }
 }
@@ -120,7 +129,8 @@ TEST(PaletteTest, BonesAreTheSameInEverySkin)
 {
     Plate plate;
     plate.tones = {{"bone-base", "#e9dcbf"}};
-    EXPECT_EQ(toneColours(plate, schemeOf(PaletteKind::Dark), 0), toneColours(plate, schemeOf(PaletteKind::Dark), 4));
+    EXPECT_EQ(toneColours(plate, schemeOf(PaletteKind::Dark), 0),
+              toneColours(plate, schemeOf(PaletteKind::Dark), 4));
 }
 
 }  // namespace

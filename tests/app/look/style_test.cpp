@@ -41,10 +41,11 @@ public:
         combo->addItem("one");
         auto* tool = new QToolButton(this);
         tool->setText("tool");
-        for (QWidget* control : {static_cast<QWidget*>(new QPushButton("press", this)), static_cast<QWidget*>(tool),
-                                 static_cast<QWidget*>(new QLineEdit(this)), static_cast<QWidget*>(combo),
-                                 static_cast<QWidget*>(new QSpinBox(this)), static_cast<QWidget*>(new QCheckBox("check", this)),
-                                 static_cast<QWidget*>(new QRadioButton("radio", this))}) {
+        for (QWidget* control :
+             {static_cast<QWidget*>(new QPushButton("press", this)), static_cast<QWidget*>(tool),
+              static_cast<QWidget*>(new QLineEdit(this)), static_cast<QWidget*>(combo),
+              static_cast<QWidget*>(new QSpinBox(this)), static_cast<QWidget*>(new QCheckBox("check", this)),
+              static_cast<QWidget*>(new QRadioButton("radio", this))}) {
             column->addWidget(control);
             all.push_back(control);
         }
@@ -68,7 +69,8 @@ TEST_F(StyleTest, NothingIsCutAtDoubleText)
     apply(PaletteKind::Light, 2.0);
     const Controls controls;
     for (const QWidget* control : controls.all)
-        EXPECT_GE(control->height(), control->fontMetrics().height() + 4) << control->metaObject()->className();
+        EXPECT_GE(control->height(), control->fontMetrics().height() + 4)
+            << control->metaObject()->className();
 }
 
 TEST_F(StyleTest, FocusCanBeSeenOnEveryControl)
@@ -83,8 +85,10 @@ TEST_F(StyleTest, FocusCanBeSeenOnEveryControl)
             const QImage seen = control->grab().toImage();
             int pixels = 0;
             for (int y = 0; y < seen.height(); ++y)
-                for (int x = 0; x < seen.width(); ++x) pixels += seen.pixel(x, y) == ring ? 1 : 0;
-            EXPECT_GT(pixels, control->width()) << control->metaObject()->className() << " " << static_cast<int>(kind);
+                for (int x = 0; x < seen.width(); ++x)
+                    pixels += seen.pixel(x, y) == ring ? 1 : 0;
+            EXPECT_GT(pixels, control->width())
+                << control->metaObject()->className() << " " << static_cast<int>(kind);
         }
     }
 }

@@ -27,7 +27,8 @@ TEST(TypeTest, TheScaleIsHeldBetweenOneAndTwo)
 
 TEST(TypeTest, TheScaleCanBeReadBackFromRunningText)
 {
-    for (const double scale : {1.0, 1.2, 1.4, 1.6, 2.0}) EXPECT_NEAR(textScaleOf(fontOf(Type::Body, scale)), scale, 1e-9);
+    for (const double scale : {1.0, 1.2, 1.4, 1.6, 2.0})
+        EXPECT_NEAR(textScaleOf(fontOf(Type::Body, scale)), scale, 1e-9);
 }
 
 TEST(TypeTest, AFontInPointsIsTakenAsPlainSize)

@@ -18,7 +18,9 @@ TEST(GradePanelTest, SaysVerdictReasonOffsetsAndPoints)
     GradePanel panel;
     panel.setScheme(schemeOf(PaletteKind::Light));
     panel.showAttempt(*run.state().graded);
-    const auto text = [&panel](const char* name) { return panel.findChild<QLabel*>(QLatin1String(name))->text(); };
+    const auto text = [&panel](const char* name) {
+        return panel.findChild<QLabel*>(QLatin1String(name))->text();
+    };
     const Grade& grade = run.state().graded->grade;
     EXPECT_EQ(text("verdict"), verdictName(Verdict::Unsafe));
     EXPECT_EQ(text("reason"), reasonSentence(grade));
@@ -40,7 +42,9 @@ TEST(GradePanelTest, EachVerdictHasAShapeOfItsOwnWithoutColour)
         attempt.grade.verdict = static_cast<Verdict>(verdict);
         panel.showAttempt(attempt);
         const QImage shape = panel.findChild<QLabel*>(QStringLiteral("verdictIcon"))
-                                 ->pixmap(Qt::ReturnByValue).toImage().convertToFormat(QImage::Format_Alpha8);
+                                 ->pixmap(Qt::ReturnByValue)
+                                 .toImage()
+                                 .convertToFormat(QImage::Format_Alpha8);
         shapes.insert(QByteArray(reinterpret_cast<const char*>(shape.constBits()),
                                  static_cast<qsizetype>(shape.sizeInBytes())));
     }

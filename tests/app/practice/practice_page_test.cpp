@@ -38,7 +38,8 @@ bool tabTo(OpenWindow& open, const char* name)
         const QWidget* focus = QApplication::focusWidget();
         if (focus && focus->objectName() == QLatin1String(name))
             return true;
-        QTest::keyClick(QApplication::focusWidget() ? QApplication::focusWidget() : &open.window(), Qt::Key_Tab);
+        QTest::keyClick(QApplication::focusWidget() ? QApplication::focusWidget() : &open.window(),
+                        Qt::Key_Tab);
     }
     return false;
 }

@@ -245,7 +245,8 @@ TEST(PracticePresenterTest, APolicyFileIsUsedWholeOrNotAtAll)
         file.write(text);
         return file.fileName();
     };
-    const QString good = write("good.json", R"({"name": "Ward 3", "conventions": {"deltoid": "deltoid.fingers"}})");
+    const QString good =
+        write("good.json", R"({"name": "Ward 3", "conventions": {"deltoid": "deltoid.fingers"}})");
     const QString cut = write("cut.json", R"({"name": "Ward 3", "conventions")");
     Opened run;
     run.presenter.placeMark({0.0, -4.0});

@@ -14,7 +14,9 @@ TEST(RequestPanelTest, SaysWhatIsAskedAndOfWhom)
     SampleRun run;
     RequestPanel panel;
     panel.showState(run.state());
-    const auto text = [&panel](const char* name) { return panel.findChild<QLabel*>(QLatin1String(name))->text(); };
+    const auto text = [&panel](const char* name) {
+        return panel.findChild<QLabel*>(QLatin1String(name))->text();
+    };
     const Patient& patient = run.state().request->patient;
     EXPECT_EQ(text("counter"), QStringLiteral("Request 1 of 3"));
     EXPECT_EQ(text("request"), requestText(Site::Deltoid, patient.side()));

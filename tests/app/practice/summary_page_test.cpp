@@ -3,9 +3,9 @@
 #include <gtest/gtest.h>
 
 #include <QLabel>
+#include <QLineF>
 #include <QPushButton>
 #include <QSignalSpy>
-#include <QLineF>
 #include <QTest>
 #include <algorithm>
 
@@ -25,7 +25,9 @@ TEST(SummaryPageTest, SaysHitsIntervalDistanceLeanAndCounts)
     SummaryPage page;
     page.setScheme(schemeOf(PaletteKind::Light));
     page.showState(run.state());
-    const auto text = [&page](const char* name) { return page.findChild<QLabel*>(QLatin1String(name))->text(); };
+    const auto text = [&page](const char* name) {
+        return page.findChild<QLabel*>(QLatin1String(name))->text();
+    };
     EXPECT_EQ(text("hits"), QStringLiteral("2 of 3 in the target region"));
     EXPECT_TRUE(text("interval").contains(QLatin1String("67 %"))) << text("interval").toStdString();
     EXPECT_TRUE(text("meanDistance").contains(QLatin1String(" cm")));
@@ -47,14 +49,17 @@ TEST(SummaryPageTest, EveryMarkLiesOnOneArmInTheShapeOfItsVerdict)
     ASSERT_TRUE(QTest::qWaitFor([&] { return run.state().runPicture != nullptr; }));
     const Scene& scene = run.state().runScene;
     const auto count = [&scene](Role role) {
-        return std::count_if(scene.begin(), scene.end(), [role](const SceneShape& s) { return s.role == role; });
+        return std::count_if(scene.begin(), scene.end(),
+                             [role](const SceneShape& s) { return s.role == role; });
     };
     EXPECT_EQ(count(Role::MarkOnTarget), 1);
     EXPECT_EQ(count(Role::MarkUnsafe), 1);
     EXPECT_EQ(count(Role::Region), 1);
     // A mark on the ideal point lies on the model's ideal point.
     const auto at = [&scene](Role role) {
-        return std::find_if(scene.begin(), scene.end(), [role](const SceneShape& s) { return s.role == role; })->points.first();
+        return std::find_if(scene.begin(), scene.end(),
+                            [role](const SceneShape& s) { return s.role == role; })
+            ->points.first();
     };
     EXPECT_LT(QLineF(at(Role::MarkOnTarget), at(Role::Ideal)).length(), 0.05);
     EXPECT_GT(at(Role::MarkUnsafe).y(), at(Role::Ideal).y() + 2.0);

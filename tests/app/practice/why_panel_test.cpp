@@ -18,8 +18,11 @@ TEST(WhyPanelTest, ShowsRuleSourceAndEveryOtherConvention)
     run.gradeAt({});
     WhyPanel panel;
     panel.showState(run.state());
-    const auto text = [&panel](const char* name) { return panel.findChild<QLabel*>(QLatin1String(name))->text(); };
-    EXPECT_EQ(text("whyRule"), conventionRule(Convention::DeltoidStrip, *run.state().policy, *run.state().target));
+    const auto text = [&panel](const char* name) {
+        return panel.findChild<QLabel*>(QLatin1String(name))->text();
+    };
+    EXPECT_EQ(text("whyRule"),
+              conventionRule(Convention::DeltoidStrip, *run.state().policy, *run.state().target));
     EXPECT_TRUE(text("whySource").contains(conventionSource(Convention::DeltoidStrip, *run.state().policy)));
     const auto boxes = panel.findChildren<QCheckBox*>();
     EXPECT_EQ(boxes.size(), static_cast<qsizetype>(kConventions.size()) - 1);

@@ -25,9 +25,11 @@ LabelAsk word(const QString& text, const QRectF& area)
 void expectApartOnPaper(const QVector<PlacedLabel>& placed, const QRectF& paper)
 {
     for (qsizetype i = 0; i < placed.size(); ++i) {
-        if (placed[i].box.isEmpty()) continue;
+        if (placed[i].box.isEmpty())
+            continue;
         EXPECT_TRUE(paper.contains(placed[i].box)) << i;
-        for (qsizetype k = 0; k < i; ++k) EXPECT_FALSE(placed[i].box.intersects(placed[k].box)) << i << " " << k;
+        for (qsizetype k = 0; k < i; ++k)
+            EXPECT_FALSE(placed[i].box.intersects(placed[k].box)) << i << " " << k;
     }
 }
 
@@ -37,12 +39,15 @@ TEST(LabelPlacementTest, CrowdedLabelsNeitherOverlapNorLeaveThePaper)
         SeedStream draw(seed);
         QVector<LabelAsk> asks;
         for (int i = 0; i < 12; ++i)
-            asks.push_back(name(QString("Landmark number %1").arg(i), {draw.between(300, 600), draw.between(60, 640)}));
+            asks.push_back(
+                name(QString("Landmark number %1").arg(i), {draw.between(300, 600), draw.between(60, 640)}));
         asks.push_back(word("A word in an area", QRectF(320, 200, 260, 120)));
-        asks.push_back({LabelKind::Plaque, "3.5 cm", fontOf(Type::Body, 1.0), QPolygonF{QPointF(400, 300), QPointF(450, 360)}});
+        asks.push_back({LabelKind::Plaque, "3.5 cm", fontOf(Type::Body, 1.0),
+                        QPolygonF{QPointF(400, 300), QPointF(450, 360)}});
         const auto placed = placeLabels(asks, kPaper);
         ASSERT_EQ(placed.size(), asks.size());
-        for (const PlacedLabel& label : placed) EXPECT_FALSE(label.box.isEmpty()) << seed;
+        for (const PlacedLabel& label : placed)
+            EXPECT_FALSE(label.box.isEmpty()) << seed;
         expectApartOnPaper(placed, kPaper);
     }
 }
@@ -60,8 +65,10 @@ TEST(LabelPlacementTest, DoubleTextStillFits)
 TEST(LabelPlacementTest, NothingCoversWhatIsTaken)
 {
     const QRectF mark(420, 280, 60, 60);
-    const auto placed = placeLabels({word("Shoulder joint", QRectF(300, 200, 300, 220)), name("Acromion", {450, 310})}, kPaper, {mark});
-    for (const PlacedLabel& label : placed) EXPECT_FALSE(label.box.intersects(mark));
+    const auto placed = placeLabels(
+        {word("Shoulder joint", QRectF(300, 200, 300, 220)), name("Acromion", {450, 310})}, kPaper, {mark});
+    for (const PlacedLabel& label : placed)
+        EXPECT_FALSE(label.box.intersects(mark));
 }
 
 TEST(LabelPlacementTest, AWordStandsInsideItsAreaWhenItFits)
@@ -84,17 +91,21 @@ TEST(LabelPlacementTest, AWordTooWideForItsAreaIsTiedToItByALeader)
 TEST(LabelPlacementTest, NamesKeepTheOrderOfTheirHeights)
 {
     QVector<LabelAsk> asks;
-    for (int i = 0; i < 8; ++i) asks.push_back(name("Name", {i % 2 == 0 ? 440.0 : 460.0, 300.0 + 4 * i}));
+    for (int i = 0; i < 8; ++i)
+        asks.push_back(name("Name", {i % 2 == 0 ? 440.0 : 460.0, 300.0 + 4 * i}));
     const auto placed = placeLabels(asks, kPaper);
-    for (int i = 2; i < 8; i += 2) EXPECT_GT(placed[i].box.top(), placed[i - 2].box.top());
-    for (int i = 3; i < 8; i += 2) EXPECT_GT(placed[i].box.top(), placed[i - 2].box.top());
+    for (int i = 2; i < 8; i += 2)
+        EXPECT_GT(placed[i].box.top(), placed[i - 2].box.top());
+    for (int i = 3; i < 8; i += 2)
+        EXPECT_GT(placed[i].box.top(), placed[i - 2].box.top());
 }
 
 TEST(LabelPlacementTest, NamesStandBesideTheBody)
 {
     LabelShyness shyness;
     shyness.body = {QRectF(330, 0, 260, 700)};
-    const auto placed = placeLabels({name("Acromion", {400, 200}), name("Armpit, front fold", {500, 330})}, kPaper, {}, shyness);
+    const auto placed = placeLabels({name("Acromion", {400, 200}), name("Armpit, front fold", {500, 330})},
+                                    kPaper, {}, shyness);
     for (const PlacedLabel& label : placed) {
         EXPECT_FALSE(label.box.intersects(shyness.body[0]));
         EXPECT_FALSE(label.onBody);
@@ -110,7 +121,9 @@ TEST(LabelPlacementTest, WhereTheBodyFillsThePaperNamesSayThatTheyStandOnIt)
 
 TEST(LabelPlacementTest, WhatLiesOffThePaperHasNoLabel)
 {
-    const auto placed = placeLabels({name("Far", {-50, 200}), word("Far", QRectF(1000, 100, 200, 200)), name("Near", {200, 200})}, kPaper);
+    const auto placed = placeLabels(
+        {name("Far", {-50, 200}), word("Far", QRectF(1000, 100, 200, 200)), name("Near", {200, 200})},
+        kPaper);
     EXPECT_TRUE(placed[0].box.isEmpty());
     EXPECT_TRUE(placed[1].box.isEmpty());
     EXPECT_FALSE(placed[2].box.isEmpty());
@@ -119,7 +132,8 @@ TEST(LabelPlacementTest, WhatLiesOffThePaperHasNoLabel)
 TEST(LabelPlacementTest, ListedNamesStandUnderOneAnotherWithoutLeaders)
 {
     QVector<LabelAsk> asks;
-    for (int i = 0; i < 9; ++i) asks.push_back({LabelKind::Listed, QString("Name %1").arg(i), fontOf(Type::PlateLabel, 1.0), {}});
+    for (int i = 0; i < 9; ++i)
+        asks.push_back({LabelKind::Listed, QString("Name %1").arg(i), fontOf(Type::PlateLabel, 1.0), {}});
     const auto placed = placeLabels(asks, kPaper);
     for (qsizetype i = 0; i < placed.size(); ++i) {
         EXPECT_FALSE(placed[i].hasLeader);
@@ -133,7 +147,8 @@ TEST(LabelPlacementTest, SameAskSamePlace)
     const QVector<LabelAsk> asks{name("Acromion", {400, 200}), word("Nerve", QRectF(300, 300, 200, 100))};
     const auto first = placeLabels(asks, kPaper);
     const auto second = placeLabels(asks, kPaper);
-    for (qsizetype i = 0; i < asks.size(); ++i) EXPECT_EQ(first[i].box, second[i].box);
+    for (qsizetype i = 0; i < asks.size(); ++i)
+        EXPECT_EQ(first[i].box, second[i].box);
 }
 
 }  // namespace

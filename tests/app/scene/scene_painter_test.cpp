@@ -26,7 +26,8 @@ int inked(const QImage& image, const QRect& where)
 {
     int pixels = 0;
     for (int y = where.top(); y <= where.bottom(); ++y)
-        for (int x = where.left(); x <= where.right(); ++x) pixels += qAlpha(image.pixel(x, y)) > 20 ? 1 : 0;
+        for (int x = where.left(); x <= where.right(); ++x)
+            pixels += qAlpha(image.pixel(x, y)) > 20 ? 1 : 0;
     return pixels;
 }
 
@@ -35,10 +36,7 @@ SceneShape closed(Role role, double half, const QString& label = {})
     return {role, Figure::Closed, {{-half, -half}, {half, -half}, {half, half}, {-half, half}}, label, {}};
 }
 
-TEST(ScenePainterTest, AnEmptySceneLeavesNoTrace)
-{
-    EXPECT_EQ(inked(painted({}), QRect(0, 0, 800, 600)), 0);
-}
+TEST(ScenePainterTest, AnEmptySceneLeavesNoTrace) { EXPECT_EQ(inked(painted({}), QRect(0, 0, 800, 600)), 0); }
 
 TEST(ScenePainterTest, EveryRoleLeavesInkOfItsOwn)
 {
@@ -46,13 +44,18 @@ TEST(ScenePainterTest, EveryRoleLeavesInkOfItsOwn)
     for (int i = 0; i < kRoleCount; ++i) {
         const auto role = static_cast<Role>(i);
         SceneShape shape = closed(role, 4);
-        if (role == Role::Arrow) shape = {role, Figure::Line, {{-4, 0}, {4, 0}}, {}, {}};
-        if (role == Role::Ideal || role == Role::Other || role == Role::Landmark || i >= static_cast<int>(Role::MarkOnTarget)) shape = {role, Figure::Point, {{0, 0}}, {}, {}};
+        if (role == Role::Arrow)
+            shape = {role, Figure::Line, {{-4, 0}, {4, 0}}, {}, {}};
+        if (role == Role::Ideal || role == Role::Other || role == Role::Landmark ||
+            i >= static_cast<int>(Role::MarkOnTarget))
+            shape = {role, Figure::Point, {{0, 0}}, {}, {}};
         seen.push_back(painted({shape}));
         EXPECT_GT(inked(seen.back(), QRect(0, 0, 800, 600)), 20) << i;
         // In grey they still differ: no role is told by colour alone.
         for (std::size_t k = 0; k + 1 < seen.size(); ++k)
-            EXPECT_NE(seen.back().convertToFormat(QImage::Format_Alpha8), seen[k].convertToFormat(QImage::Format_Alpha8)) << i << k;
+            EXPECT_NE(seen.back().convertToFormat(QImage::Format_Alpha8),
+                      seen[k].convertToFormat(QImage::Format_Alpha8))
+                << i << k;
     }
 }
 
@@ -73,12 +76,14 @@ TEST(ScenePainterTest, TheArrowStopsShortOfMarkAndIdeal)
 
 TEST(ScenePainterTest, LabelsAreTheOnesThatArePainted)
 {
-    const Scene scene{closed(Role::Strike, 6, "Shoulder joint"), {Role::Landmark, Figure::Point, {{0, 0}}, "Acromion", {}},
+    const Scene scene{closed(Role::Strike, 6, "Shoulder joint"),
+                      {Role::Landmark, Figure::Point, {{0, 0}}, "Acromion", {}},
                       {Role::Landmark, Figure::Point, {{1, 1}}, {}, "not painted"}};
     const auto labels = sceneLabels(scene, kTwentyPerCm, 1.0, QRectF(0, 0, 800, 600));
     ASSERT_EQ(labels.size(), 2);
     const QImage image = painted(scene);
-    for (const PlacedLabel& label : labels) EXPECT_GT(inked(image, label.box.toAlignedRect()), 30);
+    for (const PlacedLabel& label : labels)
+        EXPECT_GT(inked(image, label.box.toAlignedRect()), 30);
 }
 
 TEST(ScenePainterTest, ANameWithoutAPlaceIsListedAndNoPointIsPainted)
@@ -105,13 +110,15 @@ TEST(ScenePainterTest, RulingStaysInsideAndKeepsItsDistance)
         const double across = 100.0 * (std::abs(std::cos(turn)) + std::abs(std::sin(turn)));
         EXPECT_NEAR(static_cast<double>(lines.size()), across / 5.0, 2.0);
         for (const QLineF& line : lines)
-            for (const QPointF p : {line.p1(), line.p2()}) EXPECT_TRUE(QRectF(-1e-6, -1e-6, 100 + 2e-6, 100 + 2e-6).contains(p));
+            for (const QPointF p : {line.p1(), line.p2()})
+                EXPECT_TRUE(QRectF(-1e-6, -1e-6, 100 + 2e-6, 100 + 2e-6).contains(p));
     }
 }
 
 TEST(ScenePainterTest, RulingLeavesTheHollowOfAFigureFree)
 {
-    const QPolygonF notch{QPointF(0, 0), QPointF(90, 0), QPointF(90, 90), QPointF(60, 90), QPointF(60, 30), QPointF(30, 30), QPointF(30, 90), QPointF(0, 90)};
+    const QPolygonF notch{QPointF(0, 0),   QPointF(90, 0),  QPointF(90, 90), QPointF(60, 90),
+                          QPointF(60, 30), QPointF(30, 30), QPointF(30, 90), QPointF(0, 90)};
     for (const QLineF& line : ruled(notch, 0.0, 7.0))
         EXPECT_LE(line.length(), (line.y1() > 30 ? 30.0 : 90.0) + 1e-9);
 }

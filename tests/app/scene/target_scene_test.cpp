@@ -15,7 +15,8 @@ using namespace fb;
 Target targetOf(Side side)
 {
     const Patient patient = test::adult(Sex::Female, 163, 71, side);
-    return locate(test::atlas(), test::defaultPolicy(), patient, Convention::DeltoidStrip, View::ShoulderSide).value();
+    return locate(test::atlas(), test::defaultPolicy(), patient, Convention::DeltoidStrip, View::ShoulderSide)
+        .value();
 }
 
 Grade gradeAt(const Target& target, Point mark)
@@ -25,7 +26,8 @@ Grade gradeAt(const Target& target, Point mark)
 
 int count(const Scene& scene, Role role)
 {
-    return static_cast<int>(std::count_if(scene.begin(), scene.end(), [role](const SceneShape& s) { return s.role == role; }));
+    return static_cast<int>(
+        std::count_if(scene.begin(), scene.end(), [role](const SceneShape& s) { return s.role == role; }));
 }
 
 TEST(TargetSceneTest, DrawnHelpGivesEachLandmarkAPointAndAName)
@@ -60,7 +62,8 @@ TEST(TargetSceneTest, NoHelpIsNothing)
 TEST(TargetSceneTest, HelpNeverShowsWhatTheTargetIsBuiltFrom)
 {
     for (const HelpLevel help : {HelpLevel::DrawnAndNamed, HelpLevel::NamedOnly, HelpLevel::Nothing})
-        for (const SceneShape& shape : helpScene(targetOf(Side::Right), help)) EXPECT_EQ(shape.role, Role::Landmark);
+        for (const SceneShape& shape : helpScene(targetOf(Side::Right), help))
+            EXPECT_EQ(shape.role, Role::Landmark);
 }
 
 TEST(TargetSceneTest, ATargetIsItsRegionItsConstructionAndItsIdealPoint)
@@ -80,7 +83,8 @@ TEST(TargetSceneTest, AGradedMarkHasAnArrowToTheIdealPointWithItsLengthAlongTheS
     const Point mark{target.ideal.x + 1.5, target.ideal.y + 2.0};
     const Grade grade = gradeAt(target, mark);
     const Scene scene = gradedScene(target, mark, grade);
-    const auto arrow = std::find_if(scene.begin(), scene.end(), [](const SceneShape& s) { return s.role == Role::Arrow; });
+    const auto arrow =
+        std::find_if(scene.begin(), scene.end(), [](const SceneShape& s) { return s.role == Role::Arrow; });
     ASSERT_NE(arrow, scene.end());
     EXPECT_EQ(arrow->points, (QVector<QPointF>{{mark.x, mark.y}, {target.ideal.x, target.ideal.y}}));
     EXPECT_EQ(arrow->label, cmText(grade.distanceToIdeal.value()));

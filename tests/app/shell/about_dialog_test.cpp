@@ -19,7 +19,9 @@ TEST(AboutDialogTest, SaysCautionLicenceAndEverySourceOfThePolicy)
     AboutDialog about(&policy, nullptr);
     about.show();
     EXPECT_EQ(about.findChild<QLabel*>(QStringLiteral("aboutCaution"))->text(), cautionSentence());
-    EXPECT_TRUE(about.findChild<QLabel*>(QStringLiteral("aboutLicence"))->text().contains(QLatin1String("version 3")));
+    EXPECT_TRUE(about.findChild<QLabel*>(QStringLiteral("aboutLicence"))
+                    ->text()
+                    .contains(QLatin1String("version 3")));
     const QString sources = about.findChild<QTextBrowser*>(QStringLiteral("aboutSources"))->toPlainText();
     for (const PolicyField& field : policyFields())
         EXPECT_TRUE(sources.contains(QString::fromStdString(policy.source(field.key)))) << field.name;

@@ -29,7 +29,8 @@ TEST(LanguageTest, ALanguageWithoutAFileKeepsEnglishWordsAndItsOwnNumbers)
         Language language;
         language.use(QStringLiteral("de"));
         EXPECT_EQ(QLocale().toString(1.5, 'f', 1), QStringLiteral("1,5"));
-        EXPECT_EQ(QCoreApplication::translate("fb::RequestPanel", "%n year(s)", nullptr, 2), QStringLiteral("2 years"));
+        EXPECT_EQ(QCoreApplication::translate("fb::RequestPanel", "%n year(s)", nullptr, 2),
+                  QStringLiteral("2 years"));
     }
     QLocale::setDefault(before);
 }

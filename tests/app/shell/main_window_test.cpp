@@ -69,10 +69,7 @@ struct Screen {
     bool rightToLeft;
 };
 
-std::ostream& operator<<(std::ostream& out, const Screen& screen)
-{
-    return out << screen.name;
-}
+std::ostream& operator<<(std::ostream& out, const Screen& screen) { return out << screen.name; }
 
 class EveryScreen : public ::testing::TestWithParam<Screen> {};
 
@@ -220,7 +217,8 @@ TEST(MainWindowTest, ANewRunIsAskedForByKey)
     OpenWindow open;
     ASSERT_TRUE(open.isReady);
     QTest::keyClick(&open.window(), Qt::Key_N, Qt::ControlModifier);
-    EXPECT_TRUE(QTest::qWaitFor([&] { return open.find("runDialog") && open.find("runDialog")->isVisible(); }));
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return open.find("runDialog") && open.find("runDialog")->isVisible(); }));
 }
 
 }  // namespace fb::test

@@ -15,7 +15,8 @@ std::vector<Reason> everyReason()
     std::vector<Reason> reasons;
     for (int direction = 0; direction < kDirectionCount; ++direction) {
         for (int tissue = 0; tissue < kTissueCount; ++tissue) {
-            Reason reason{static_cast<Direction>(direction), Cm{1.8}, static_cast<Tissue>(tissue), std::nullopt, Cm{}};
+            Reason reason{static_cast<Direction>(direction), Cm{1.8}, static_cast<Tissue>(tissue),
+                          std::nullopt, Cm{}};
             reasons.push_back(reason);
             for (int note = 0; note < kHazardCodeCount; ++note) {
                 reason.note = static_cast<HazardCode>(note);
@@ -45,8 +46,12 @@ TEST(GradeWordsTest, EveryCombinationIsOneWholeSentence)
             const QString sentence = reasonSentence(static_cast<Verdict>(verdict), reason);
             const auto what = [&] {
                 return QStringLiteral("verdict %1 direction %2 tissue %3 note %4: %5")
-                    .arg(verdict).arg(static_cast<int>(reason.direction)).arg(static_cast<int>(reason.tissue))
-                    .arg(reason.note ? static_cast<int>(*reason.note) : -1).arg(sentence).toStdString();
+                    .arg(verdict)
+                    .arg(static_cast<int>(reason.direction))
+                    .arg(static_cast<int>(reason.tissue))
+                    .arg(reason.note ? static_cast<int>(*reason.note) : -1)
+                    .arg(sentence)
+                    .toStdString();
             };
             ASSERT_FALSE(sentence.isEmpty()) << what();
             ASSERT_TRUE(sentence.endsWith(QLatin1Char('.'))) << what();
@@ -73,9 +78,11 @@ TEST(GradeWordsTest, EveryEnumeratorHasAWordOfItsOwn)
 TEST(GradeWordsTest, ReasonSaysDistanceDirectionTissueAndHarm)
 {
     EXPECT_EQ(said(Verdict::Unsafe, Direction::High, 1.8, Tissue::SubacromialBursa),
-              QStringLiteral("1.8 cm too high: over the subacromial bursa, where a needle can injure the shoulder."));
-    EXPECT_EQ(said(Verdict::Unsafe, Direction::Low, 2.0, Tissue::RadialNerve),
-              QStringLiteral("2.0 cm too low: below armpit level, where a needle can injure the radial nerve."));
+              QStringLiteral(
+                  "1.8 cm too high: over the subacromial bursa, where a needle can injure the shoulder."));
+    EXPECT_EQ(
+        said(Verdict::Unsafe, Direction::Low, 2.0, Tissue::RadialNerve),
+        QStringLiteral("2.0 cm too low: below armpit level, where a needle can injure the radial nerve."));
     EXPECT_EQ(said(Verdict::Acceptable, Direction::Back, 0.3, Tissue::ThinMuscle),
               QStringLiteral("0.3 cm too far back, within the margin your lab accepts."));
 }
@@ -130,7 +137,8 @@ TEST(GradeWordsTest, TheBorderItselfIsNeitherInsideNorOutside)
 TEST(GradeWordsTest, TheLeanOfARunIsToldTheWayItGoes)
 {
     const Point lean{0.7, -0.6};
-    EXPECT_EQ(leanSentence(Direction::High, lean), QStringLiteral("On average your marks lie 0.6 cm too high."));
+    EXPECT_EQ(leanSentence(Direction::High, lean),
+              QStringLiteral("On average your marks lie 0.6 cm too high."));
     EXPECT_EQ(leanSentence(Direction::Forward, lean),
               QStringLiteral("On average your marks lie 0.7 cm too far forward."));
     EXPECT_EQ(leanSentence(Direction::Low, Point{0.0, 0.5}),

@@ -42,8 +42,8 @@ ArmBody armBody(double stature)
     const auto library = Library::load();
     EXPECT_TRUE(library.has_value());
     const auto patient = Patient::make(35.0, Sex::Male, Cm{stature}, Kg{70.0}, Side::Right);
-    const auto target = locate(*(*library)->atlas(), (*library)->defaultPolicy(), *patient, Convention::DeltoidStrip,
-                               View::ShoulderSide);
+    const auto target = locate(*(*library)->atlas(), (*library)->defaultPolicy(), *patient,
+                               Convention::DeltoidStrip, View::ShoulderSide);
     EXPECT_TRUE(target.has_value());
     return {*library, *target};
 }
@@ -94,7 +94,8 @@ TEST(SiteWordsTest, RulesAreWholeSentencesWithTheNumbersOfThisArm)
         EXPECT_TRUE(rule.contains(QLatin1String(" cm"))) << rule.toStdString();
         EXPECT_FALSE(conventionSource(convention, policy).isEmpty());
         // A finger is as wide on any arm; every other rule grows with it.
-        EXPECT_EQ(rule == conventionRule(convention, policy, tall.target), convention == Convention::DeltoidFingers);
+        EXPECT_EQ(rule == conventionRule(convention, policy, tall.target),
+                  convention == Convention::DeltoidFingers);
     }
 }
 

@@ -35,10 +35,7 @@ TEST(EnumsTest, EveryWordLeadsBack)
     expectRoundTrip(kLayers, layerFrom);
 }
 
-TEST(EnumsTest, WordsAreCaseSensitive)
-{
-    EXPECT_FALSE(sideFrom("Left"));
-}
+TEST(EnumsTest, WordsAreCaseSensitive) { EXPECT_FALSE(sideFrom("Left")); }
 
 TEST(EnumsTest, AConventionStartsWithItsSite)
 {

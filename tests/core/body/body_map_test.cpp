@@ -14,8 +14,9 @@ TEST(BodyMapTest, TheReferenceBodyMapsToItself)
 {
     for (const View view : kViews) {
         const Plate& plate = atlas().plate(view);
-        const Patient reference = Patient::make(plate.reference.ageYears, plate.reference.sex, plate.reference.stature,
-                                                plate.reference.weight, Side::Right).value();
+        const Patient reference = Patient::make(plate.reference.ageYears, plate.reference.sex,
+                                                plate.reference.stature, plate.reference.weight, Side::Right)
+                                      .value();
         const BodyMap map = bodyMap(atlas(), view, reference).value();
         for (const auto& [id, point] : plate.points)
             EXPECT_LT(distance(map.toPatient(point.limb, point.at), point.at), 1e-9) << id;
@@ -39,7 +40,9 @@ TEST(BodyMapTest, ForearmHangsOnTheElbowOfTheArm)
     const Plate& plate = test::sidePlate();
     const BodyMap map = bodyMap(atlas(), View::ShoulderSide, adult(Sex::Female, 150, 45)).value();
     const NamedPoint& elbow = plate.points.at("joint.elbow");
-    EXPECT_LT(distance(map.limbFrame(plate.limbNamed("forearm")).joint, map.boneToPatient(plate.limbNamed("arm"), elbow.at)), 1e-9);
+    EXPECT_LT(distance(map.limbFrame(plate.limbNamed("forearm")).joint,
+                       map.boneToPatient(plate.limbNamed("arm"), elbow.at)),
+              1e-9);
 }
 
 TEST(BodyMapTest, ALimbThatHangsOnItselfIsRefused)

@@ -36,13 +36,16 @@ const Plate& steadyPlate()
     static const Plate plate = [] {
         Plate steady = sidePlate();
         for (Structure& structure : steady.structures)
-            std::erase_if(structure.shapes, [](const InkShape& shape) { return shape.cue != Cue::Always || shape.opacity == 0.0; });
+            std::erase_if(structure.shapes, [](const InkShape& shape) {
+                return shape.cue != Cue::Always || shape.opacity == 0.0;
+            });
         return steady;
     }();
     return plate;
 }
 
-void forEachStroke(const Patient& patient, const std::function<void(const Ring& drawn, const Ring& moved)>& visit)
+void forEachStroke(const Patient& patient,
+                   const std::function<void(const Ring& drawn, const Ring& moved)>& visit)
 {
     const BodyMap map = bodyMap(atlas(), View::ShoulderSide, patient).value();
     const MovedInk ink = movedInk(steadyPlate(), map, patient);
@@ -91,7 +94,8 @@ TEST(MovedInkTest, LeftIsTheMirrorOfRight)
     const MovedInk left = inkOf(adult(Sex::Female, 163, 71, Side::Left));
     ASSERT_EQ(left.shapes.size(), right.shapes.size());
     for (std::size_t i = 0; i < right.shapes.size(); ++i)
-        EXPECT_EQ(left.shapes[i].rings.front().points.front(), mirrored(right.shapes[i].rings.front().points.front()));
+        EXPECT_EQ(left.shapes[i].rings.front().points.front(),
+                  mirrored(right.shapes[i].rings.front().points.front()));
     EXPECT_EQ(left.paper.low.x, -right.paper.high.x);
 }
 

@@ -46,8 +46,10 @@ TEST(ProportionsTest, ABrokenTableIsNamed)
 TEST(ProportionsTest, ABreadthGoesOnWithoutAStepWhereTheCurveTakesOver)
 {
     for (const Sex sex : kSexes) {
-        const double below = proportions().mean(Measure::ChestDepth, adult(sex, 170, test::weightOf(37.999, 170)));
-        const double above = proportions().mean(Measure::ChestDepth, adult(sex, 170, test::weightOf(38.001, 170)));
+        const double below =
+            proportions().mean(Measure::ChestDepth, adult(sex, 170, test::weightOf(37.999, 170)));
+        const double above =
+            proportions().mean(Measure::ChestDepth, adult(sex, 170, test::weightOf(38.001, 170)));
         EXPECT_NEAR(above, below, 0.01);
         EXPECT_GT(above, below);
     }
@@ -55,8 +57,8 @@ TEST(ProportionsTest, ABreadthGoesOnWithoutAStepWhereTheCurveTakesOver)
 
 TEST(ProportionsTest, BonesDoNotFollowWeight)
 {
-    for (const Measure bone : {Measure::ArmLength, Measure::ForearmLength, Measure::HandBreadth, Measure::AcromialHeight,
-                               Measure::WaistHeight}) {
+    for (const Measure bone : {Measure::ArmLength, Measure::ForearmLength, Measure::HandBreadth,
+                               Measure::AcromialHeight, Measure::WaistHeight}) {
         EXPECT_EQ(proportions().mean(bone, adult(Sex::Female, 165, 49)),
                   proportions().mean(bone, adult(Sex::Female, 165, 122)));
     }
@@ -78,7 +80,8 @@ TEST(ProportionsTest, IndividualDeviationsMoveTheirOwnMeasure)
         return measured(proportions(), Patient::make(35, Sex::Male, Cm{175}, Kg{78}, Side::Right, z).value());
     };
     const BodyMeasures mean = body({});
-    EXPECT_NEAR((body({1, 0, 0}).armLength - mean.armLength).value(), proportions().residualSd(Measure::ArmLength, Sex::Male), 1e-9);
+    EXPECT_NEAR((body({1, 0, 0}).armLength - mean.armLength).value(),
+                proportions().residualSd(Measure::ArmLength, Sex::Male), 1e-9);
     EXPECT_GT(body({0, 1, 0}).axillaDepth, mean.axillaDepth);
     EXPECT_GT(body({0, 0, 1}).midArmDepth, mean.midArmDepth);
     EXPECT_EQ(body({0, 1, 0}).armLength, mean.armLength);
@@ -99,5 +102,6 @@ TEST(ProportionsTest, TheAxillaKeepsToItsShareOfTheArm)
 
 TEST(ProportionsTest, FatNeverFallsBelowItsFloor)
 {
-    EXPECT_EQ(measured(proportions(), adult(Sex::Male, 180, test::weightOf(13.5, 180))).armFat, proportions().leastArmFat());
+    EXPECT_EQ(measured(proportions(), adult(Sex::Male, 180, test::weightOf(13.5, 180))).armFat,
+              proportions().leastArmFat());
 }

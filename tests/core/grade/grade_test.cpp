@@ -63,7 +63,8 @@ TEST(GradeTest, EverySiteDirectionAndHazardHasItsReason)
     };
     for (const Row& row : rows) {
         const Grade grade = at(row.d, row.forward, row.limb);
-        const std::string where = std::to_string(row.d) + " down, " + std::to_string(row.forward) + " forward";
+        const std::string where =
+            std::to_string(row.d) + " down, " + std::to_string(row.forward) + " forward";
         EXPECT_EQ(wordOf(grade.verdict), wordOf(row.verdict)) << where;
         EXPECT_EQ(wordOf(grade.reason.direction), wordOf(row.direction)) << where;
         EXPECT_EQ(wordOf(grade.reason.tissue), wordOf(row.tissue)) << where;
@@ -118,10 +119,12 @@ TEST(GradeTest, BoneOverridesTheRegion)
 
 TEST(GradeTest, PointsAndMarginAreThePolicys)
 {
-    const Policy strict = defaultPolicy().with(PolicyKey::AcceptableMargin, 0.0).with(PolicyKey::PointsOnTarget, 3.0);
+    const Policy strict =
+        defaultPolicy().with(PolicyKey::AcceptableMargin, 0.0).with(PolicyKey::PointsOnTarget, 3.0);
     const Target target = strip();
     EXPECT_EQ(gradeMark(target, strict, target.ideal, MarkedLimb::Arm).points, 3.0);
-    EXPECT_EQ(gradeMark(target, strict, target.toViewer({1.6, -4.25}), MarkedLimb::Arm).verdict, Verdict::OffTarget);
+    EXPECT_EQ(gradeMark(target, strict, target.toViewer({1.6, -4.25}), MarkedLimb::Arm).verdict,
+              Verdict::OffTarget);
     EXPECT_EQ(at(4.25, 1.6).verdict, Verdict::Acceptable);
 }
 
@@ -129,7 +132,8 @@ TEST(GradeTest, LeftEqualsMirroredRight)
 {
     const auto grade = [](Side side, Point viewer) {
         const Target target = locate(test::atlas(), defaultPolicy(), test::adult(Sex::Female, 163, 71, side),
-                                     Convention::DeltoidStrip, View::ShoulderSide).value();
+                                     Convention::DeltoidStrip, View::ShoulderSide)
+                                  .value();
         return gradeMark(target, defaultPolicy(), viewer, MarkedLimb::Arm);
     };
     for (const Point p : {Point{1, -4}, Point{-2, -6}, Point{0, -1}, Point{3, -11}}) {
@@ -147,11 +151,15 @@ TEST(GradeTest, AMarkOffTheBodyOrOnAShowOnlyPlateIsNoMark)
     const Patient patient = test::adult(Sex::Male, 172, 70);
     const BodyMap map = bodyMap(test::atlas(), View::ShoulderSide, patient).value();
     EXPECT_EQ(markedLimb(test::sidePlate(), map, Side::Right, {0, -5}).value(), MarkedLimb::Arm);
-    EXPECT_EQ(markedLimb(test::sidePlate(), map, Side::Right, {-23, 19}).error().problem, Problem::MarkOutsideBody);
-    EXPECT_EQ(markedLimb(test::sidePlate(), map, Side::Right, {std::numeric_limits<double>::quiet_NaN(), 0}).error().problem,
+    EXPECT_EQ(markedLimb(test::sidePlate(), map, Side::Right, {-23, 19}).error().problem,
+              Problem::MarkOutsideBody);
+    EXPECT_EQ(markedLimb(test::sidePlate(), map, Side::Right, {std::numeric_limits<double>::quiet_NaN(), 0})
+                  .error()
+                  .problem,
               Problem::MarkOutsideBody);
     const BodyMap quarter = bodyMap(test::atlas(), View::ShoulderThreeQuarter, patient).value();
-    EXPECT_EQ(markedLimb(test::threeQuarterPlate(), quarter, Side::Right, {0, -5}).error().problem, Problem::ViewShowOnly);
+    EXPECT_EQ(markedLimb(test::threeQuarterPlate(), quarter, Side::Right, {0, -5}).error().problem,
+              Problem::ViewShowOnly);
 }
 
 TEST(GradeTest, EveryCodeHasAWordOfItsOwn)

@@ -24,8 +24,9 @@ TEST(PathReaderTest, OneLetterMayCarrySeveralPieces)
 
 TEST(PathReaderTest, RefusesEverythingElse)
 {
-    for (const char* d : {"", "L 1 1", "Z", "M 0 0", "M 0 0 l 1 1", "M 0 0 A 1 1 0 0 0 2 2", "M 0 0 L 1", "M 0 0 C 1 1 2 2",
-                          "M 0 0 L nan 1", "M 0 0 L 1e999 1", "M 0 0 L 1 1 Q 1 1 2 2", "hello", "M 0 0 L 1 1 Z 3"})
+    for (const char* d :
+         {"", "L 1 1", "Z", "M 0 0", "M 0 0 l 1 1", "M 0 0 A 1 1 0 0 0 2 2", "M 0 0 L 1", "M 0 0 C 1 1 2 2",
+          "M 0 0 L nan 1", "M 0 0 L 1e999 1", "M 0 0 L 1 1 Q 1 1 2 2", "hello", "M 0 0 L 1 1 Z 3"})
         EXPECT_FALSE(ringsFrom(d)) << d;
 }
 

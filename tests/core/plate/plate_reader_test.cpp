@@ -11,10 +11,7 @@ using namespace fb;
 
 namespace {
 
-std::string shipped()
-{
-    return test::sourceFile("resources/plates/shoulder-side.svg");
-}
+std::string shipped() { return test::sourceFile("resources/plates/shoulder-side.svg"); }
 
 std::string with(std::string text, const std::string& from, const std::string& to)
 {
@@ -52,14 +49,16 @@ TEST(PlateReaderTest, ALayerThatIsMissingIsNamed)
 
 TEST(PlateReaderTest, ADoubledNameIsNamed)
 {
-    const Fault fault = faultOf(with(shipped(), "id=\"landmark.acromion.front\"", "id=\"landmark.acromion.back\""));
+    const Fault fault =
+        faultOf(with(shipped(), "id=\"landmark.acromion.front\"", "id=\"landmark.acromion.back\""));
     EXPECT_EQ(fault.problem, Problem::PlateDoubledName);
     EXPECT_EQ(fault.what, "landmark.acromion.back");
 }
 
 TEST(PlateReaderTest, ARootWithoutItsDataIsTold)
 {
-    for (const char* attribute : {"data-view", "data-origin", "data-reference", "data-azimuth", "data-tones", "viewBox"}) {
+    for (const char* attribute :
+         {"data-view", "data-origin", "data-reference", "data-azimuth", "data-tones", "viewBox"}) {
         const std::string name = std::string(attribute) + "=";
         std::string text = shipped();
         const std::size_t at = text.find(name);

@@ -10,7 +10,8 @@ Result<bool> checked(const std::string& svg)
 {
     pugi::xml_document document;
     document.load_buffer(svg.data(), svg.size(),
-                         pugi::parse_default | pugi::parse_doctype | pugi::parse_pi | pugi::parse_declaration);
+                         pugi::parse_default | pugi::parse_doctype | pugi::parse_pi |
+                             pugi::parse_declaration);
     return checkSubset(document, "plate.svg");
 }
 
@@ -23,7 +24,8 @@ std::string inside(const std::string& content)
 
 TEST(PlateSubsetTest, AllowsWhatAPlateNeeds)
 {
-    EXPECT_TRUE(checked(inside(R"(<title>T</title><defs><linearGradient id="w" gradientUnits="userSpaceOnUse" x1="0"
+    EXPECT_TRUE(
+        checked(inside(R"(<title>T</title><defs><linearGradient id="w" gradientUnits="userSpaceOnUse" x1="0"
         y1="0" x2="1" y2="1" data-limb="arm"><stop offset="0" stop-color="#ffffff"/></linearGradient></defs>
         <g id="skin"><g id="skin.arm"><path d="M0 0L1 1Z" fill="#ffffff" data-ink="stroke"/></g></g>)")));
 }

@@ -58,9 +58,10 @@ TEST(PlateTest, StaysWithinThePaintBudget)
 TEST(PlateTest, TheNamedStructuresAreThereWithTitles)
 {
     for (const Plate* plate : plates()) {
-        for (const char* name : {"scapula", "acromion", "clavicle", "humerus", "deltoid-tuberosity", "deltoid", "biceps",
-                                 "triceps", "pectoralis-major", "axillary-nerve", "radial-nerve",
-                                 "posterior-circumflex-humeral-artery", "subacromial-bursa"}) {
+        for (const char* name :
+             {"scapula", "acromion", "clavicle", "humerus", "deltoid-tuberosity", "deltoid", "biceps",
+              "triceps", "pectoralis-major", "axillary-nerve", "radial-nerve",
+              "posterior-circumflex-humeral-artery", "subacromial-bursa"}) {
             const auto it = std::ranges::find_if(plate->structures, [&](const Structure& s) {
                 return s.id.find(std::string(".") + name) != std::string::npos && !s.shapes.empty();
             });
@@ -81,7 +82,8 @@ TEST(PlateTest, LandmarksLieOnTheBoneTheyName)
     // The corners of the acromion lie on or beside its drawn outline.
     const Plate& plate = test::sidePlate();
     const auto outline = flattened(plate.areas.at("area.bone.acromion").ring, 16);
-    for (const char* name : {"landmark.acromion.lateral", "landmark.acromion.front", "landmark.acromion.back"}) {
+    for (const char* name :
+         {"landmark.acromion.lateral", "landmark.acromion.front", "landmark.acromion.back"}) {
         const Point p = plate.points.at(name).at;
         double nearest = 1e9;
         for (const Point q : outline)
@@ -95,7 +97,8 @@ TEST(PlateTest, LandmarksLieOnTheBoneTheyName)
 
 TEST(PlateTest, TheOutlineHoldsEverySkinLandmark)
 {
-    for (const char* name : {"landmark.acromion.front", "landmark.acromion.back", "landmark.deltoid-tuberosity"}) {
+    for (const char* name :
+         {"landmark.acromion.front", "landmark.acromion.back", "landmark.deltoid-tuberosity"}) {
         const NamedPoint point = test::sidePlate().points.at(name);
         const bool covered = std::ranges::any_of(test::sidePlate().structures, [&](const Structure& s) {
             return s.layer == Layer::Skin && std::ranges::any_of(s.shapes, [&](const InkShape& shape) {

@@ -8,10 +8,7 @@ using namespace fb;
 
 namespace {
 
-Ring square()
-{
-    return ringsFrom("M0 0L10 0L10 10L0 10Z")->front();
-}
+Ring square() { return ringsFrom("M0 0L10 0L10 10L0 10Z")->front(); }
 
 }  // namespace
 

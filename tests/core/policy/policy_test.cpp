@@ -12,10 +12,7 @@ using nlohmann::json;
 
 namespace {
 
-std::string shipped()
-{
-    return test::sourceFile("resources/policy/default.json");
-}
+std::string shipped() { return test::sourceFile("resources/policy/default.json"); }
 
 Fault faultOf(const std::string& text)
 {
@@ -75,16 +72,19 @@ TEST(PolicyTest, EveryBadFileIsNamedForWhatItIs)
         {R"({"conventions": 3})", Problem::PolicyWrongType, "conventions"},
         {R"({"conventions": {"deltoid": 3}})", Problem::PolicyWrongType, "conventions.deltoid"},
         {R"({"conventions": {"elbow": "x"}})", Problem::PolicyUnknownKey, "conventions.elbow"},
-        {R"({"conventions": {"deltoid": "deltoid.other"}})", Problem::ConventionUnknown, "conventions.deltoid"},
+        {R"({"conventions": {"deltoid": "deltoid.other"}})", Problem::ConventionUnknown,
+         "conventions.deltoid"},
         {R"({"colour": 3})", Problem::PolicyUnknownKey, "colour"},
         {R"({"deltoid": {"wrong": {}}})", Problem::PolicyUnknownKey, "deltoid.wrong"},
         {R"({"deltoid": {"strip_top": 0.1}})", Problem::PolicyWrongType, "deltoid.strip_top"},
-        {R"({"deltoid": {"strip_top": {"source": "x"}}})", Problem::PolicyMissingKey, "deltoid.strip_top.value"},
+        {R"({"deltoid": {"strip_top": {"source": "x"}}})", Problem::PolicyMissingKey,
+         "deltoid.strip_top.value"},
         {R"({"deltoid": {"strip_top": {"value": "a", "source": "x"}}})", Problem::PolicyWrongType,
          "deltoid.strip_top"},
         {R"({"deltoid": {"strip_top": {"value": 9, "source": "x"}}})", Problem::PolicyOutOfRange,
          "deltoid.strip_top"},
-        {R"({"deltoid": {"strip_top": {"value": 1e999, "source": "x"}}})", Problem::PolicyWrongType, "the file"},
+        {R"({"deltoid": {"strip_top": {"value": 1e999, "source": "x"}}})", Problem::PolicyWrongType,
+         "the file"},
         {R"({"deltoid": {"strip_top": {"value": 0.1}}})", Problem::PolicyNoSource, "deltoid.strip_top"},
         {R"({"deltoid": {"strip_top": {"value": 0.1, "source": ""}}})", Problem::PolicyNoSource,
          "deltoid.strip_top"},

@@ -17,8 +17,8 @@ TEST(WilsonTest, AgreesWithPublishedIntervals)
         int hits, trials;
         double low, high;
     };
-    for (const Row& row : {Row{81, 263, 0.2553, 0.3662}, Row{15, 148, 0.0624, 0.1605}, Row{0, 20, 0.0, 0.1611},
-                           Row{1, 29, 0.0061, 0.1718}}) {
+    for (const Row& row : {Row{81, 263, 0.2553, 0.3662}, Row{15, 148, 0.0624, 0.1605},
+                           Row{0, 20, 0.0, 0.1611}, Row{1, 29, 0.0061, 0.1718}}) {
         const Interval interval = wilsonInterval(row.hits, row.trials);
         EXPECT_NEAR(interval.low, row.low, 5e-5) << row.hits << '/' << row.trials;
         EXPECT_NEAR(interval.high, row.high, 5e-5) << row.hits << '/' << row.trials;

@@ -13,10 +13,7 @@ Practice practice(int length = 2, bool asksSide = true)
     return {test::atlas(), test::defaultPolicy(), {7, length, HelpLevel::Nothing, asksSide}};
 }
 
-Side other(Side side)
-{
-    return side == Side::Left ? Side::Right : Side::Left;
-}
+Side other(Side side) { return side == Side::Left ? Side::Right : Side::Left; }
 
 }  // namespace
 

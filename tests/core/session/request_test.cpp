@@ -50,6 +50,7 @@ TEST(RequestTest, ASeedIsDecimalDigits)
 {
     EXPECT_EQ(*seedFromText("0"), 0U);
     EXPECT_EQ(*seedFromText("9007199254740992"), kLargestSeed);
-    for (const char* text : {"", " 1", "1 ", "-1", "1.5", "abc", "9007199254740993", "99999999999999999999999", "0x10"})
+    for (const char* text :
+         {"", " 1", "1 ", "-1", "1.5", "abc", "9007199254740993", "99999999999999999999999", "0x10"})
         EXPECT_EQ(seedFromText(text).error().problem, Problem::SeedNotANumber) << text;
 }

@@ -27,7 +27,8 @@ TEST(SummaryTest, NothingDoneIsNothingSaid)
 
 TEST(SummaryTest, CountsVerdictsAndSides)
 {
-    const std::vector<Attempt> run{attempt(Verdict::OnTarget, {0.2, 0.1}, true), attempt(Verdict::Acceptable, {0.1, 1.4}, false),
+    const std::vector<Attempt> run{attempt(Verdict::OnTarget, {0.2, 0.1}, true),
+                                   attempt(Verdict::Acceptable, {0.1, 1.4}, false),
                                    attempt(Verdict::OffTarget, {3, 0}), attempt(Verdict::Unsafe, {0, -4})};
     const Summary s = summed(run);
     EXPECT_EQ(s.attempts, 4);

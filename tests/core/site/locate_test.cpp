@@ -14,7 +14,8 @@ using test::defaultPolicy;
 
 namespace {
 
-Target target(const Patient& patient, Convention convention = Convention::DeltoidStrip, View view = View::ShoulderSide)
+Target target(const Patient& patient, Convention convention = Convention::DeltoidStrip,
+              View view = View::ShoulderSide)
 {
     return locate(atlas(), defaultPolicy(), patient, convention, view).value();
 }
@@ -71,8 +72,8 @@ TEST(LocateTest, TheThreeQuarterViewShowsTheSameSkin)
 
 TEST(LocateTest, OtherConventionsLieOnTheSameBody)
 {
-    const auto others = otherConventions(atlas(), defaultPolicy(), adult(Sex::Male, 172, 70), Convention::DeltoidStrip,
-                                         View::ShoulderSide);
+    const auto others = otherConventions(atlas(), defaultPolicy(), adult(Sex::Male, 172, 70),
+                                         Convention::DeltoidStrip, View::ShoulderSide);
     ASSERT_EQ(others.size(), kConventions.size() - 1);
     for (const OtherConvention& other : others) {
         EXPECT_NE(other.convention, Convention::DeltoidStrip);
