@@ -27,7 +27,8 @@ Result<bool> written(const PlateSheet& sheet, QString& path)
     constexpr int kWidth = 1600;
     const QString name = QStringLiteral("fingerbreadth-plate.png");
     Result<bool> done = fault(Problem::OutputNotWritable, name.toStdString());
-    for (const QDir& folder : {QDir::current(), QDir::temp()}) {
+    // Not where the program was started, unless it must be: that is often its own source folder.
+    for (const QDir& folder : {QDir::temp(), QDir::current()}) {
         path = QDir::toNativeSeparators(folder.absoluteFilePath(name));
         done = writeSheet(sheet, path, kWidth);
         if (done)

@@ -255,8 +255,9 @@ TEST(CommandLineTest, WithoutADisplayOneWholeRequestIsDone)
         EXPECT_TRUE(result.out.contains(word)) << word;
     const QString path =
         QString::fromUtf8(result.out.trimmed().split('\n').last()).section(QLatin1Char(' '), -1);
-    EXPECT_EQ(QFileInfo(path).canonicalPath(), QFileInfo(folder.path()).canonicalFilePath());
     EXPECT_FALSE(QImage(path).isNull()) << path.toStdString();
+    // The folder it was started from, often the source itself, stays as it was.
+    EXPECT_TRUE(QDir(folder.path()).isEmpty());
 }
 
 }  // namespace fb
