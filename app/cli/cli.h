@@ -9,8 +9,8 @@ namespace fb {
 [[nodiscard]] int runCommandLine(int argc, char** argv);
 
 // Where there is no display: says so, then does one whole request on standard output: a
-// patient, the target, a mark and its grade, and this patient's plate as a PNG in the current
-// folder (or the one for temporary files), whose path it prints. 0 when all of it went well.
+// patient, the target, a mark and its grade, and this patient's plate as a PNG in the folder
+// for temporary files (or, failing that, the current one), whose path it prints. 0 when all of it went well.
 [[nodiscard]] int runWithoutDisplay();
 
 }  // namespace fb

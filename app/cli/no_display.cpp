@@ -1,6 +1,7 @@
 // One whole request where there is no display: see runWithoutDisplay in cli.h.
 #include <QCoreApplication>
 #include <QDir>
+#include <QFileInfo>
 #include <QLocale>
 
 #include "app/cli/cli.h"
@@ -30,6 +31,8 @@ Result<bool> written(const PlateSheet& sheet, QString& path)
     // Not where the program was started, unless it must be: that is often its own source folder.
     for (const QDir& folder : {QDir::temp(), QDir::current()}) {
         path = QDir::toNativeSeparators(folder.absoluteFilePath(name));
+        if (QFileInfo(path).isSymLink())  // somebody else's trap in a folder that all share
+            continue;
         done = writeSheet(sheet, path, kWidth);
         if (done)
             return done;

@@ -260,4 +260,22 @@ TEST(CommandLineTest, WithoutADisplayOneWholeRequestIsDone)
     EXPECT_TRUE(QDir(folder.path()).isEmpty());
 }
 
+TEST(CommandLineTest, WithoutADisplayNoLinkInTheSharedFolderIsFollowed)
+{
+    const QTemporaryDir shared;
+    const QTemporaryDir own;
+    QFile precious(own.filePath(QStringLiteral("precious.txt")));
+    ASSERT_TRUE(precious.open(QIODevice::WriteOnly));
+    precious.write("precious");
+    precious.close();
+    ASSERT_TRUE(QFile::link(precious.fileName(), shared.filePath(QStringLiteral("fingerbreadth-plate.png"))));
+    const QByteArray before = qgetenv("TMPDIR");
+    qputenv("TMPDIR", QFile::encodeName(shared.path()));
+    const CliRun result = cliRun({}, {}, own.path());
+    before.isEmpty() ? qunsetenv("TMPDIR") : qputenv("TMPDIR", before);
+    EXPECT_EQ(result.code, 0);
+    EXPECT_TRUE(result.out.contains(QFile::encodeName(own.path())));
+    EXPECT_EQ(precious.size(), 8);
+}
+
 }  // namespace fb
