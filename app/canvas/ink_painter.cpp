@@ -185,6 +185,7 @@ std::vector<QRectF> rowsOf(const std::vector<ReadyInk::Shape>& shapes)
         }
     }
     std::vector<QRectF> made;
+    made.reserve(rows.size());
     for (const auto& [row, ends] : rows)
         made.emplace_back(ends.first, row * ReadyInk::kRowCm, ends.second - ends.first, ReadyInk::kRowCm);
     return made;

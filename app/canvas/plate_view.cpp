@@ -19,7 +19,7 @@ public:
     PlateInput input;
 };
 
-PlateView::PlateView(QWidget* parent) : QWidget(parent), d(std::make_unique<Private>())
+PlateView::PlateView(QWidget* parent) : QWidget(parent), m_private(std::make_unique<Private>())
 {
     installPlateAccessibility();
     setObjectName(QStringLiteral("plateView"));
@@ -28,12 +28,12 @@ PlateView::PlateView(QWidget* parent) : QWidget(parent), d(std::make_unique<Priv
     setAttribute(Qt::WA_AcceptTouchEvents);
     setCursor(Qt::CrossCursor);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    connect(&d->stage, &PlateStage::changed, this, qOverload<>(&QWidget::update));
-    connect(&d->stage, &PlateStage::marked, this, &PlateView::marked);
-    connect(&d->stage, &PlateStage::withdrawAsked, this, &PlateView::withdrawAsked);
-    connect(&d->stage, &PlateStage::gradeAsked, this, &PlateView::gradeAsked);
-    connect(&d->stage, &PlateStage::sharpened, this, &PlateView::sharpened);
-    connect(&d->stage, &PlateStage::crosshairMoved, this, [this] {
+    connect(&m_private->stage, &PlateStage::changed, this, qOverload<>(&QWidget::update));
+    connect(&m_private->stage, &PlateStage::marked, this, &PlateView::marked);
+    connect(&m_private->stage, &PlateStage::withdrawAsked, this, &PlateView::withdrawAsked);
+    connect(&m_private->stage, &PlateStage::gradeAsked, this, &PlateView::gradeAsked);
+    connect(&m_private->stage, &PlateStage::sharpened, this, &PlateView::sharpened);
+    connect(&m_private->stage, &PlateStage::crosshairMoved, this, [this] {
         QAccessibleEvent moved(this, QAccessible::NameChanged);
         moved.setChild(0);  // the crosshair is the first thing spoken of
         QAccessible::updateAccessibility(&moved);
@@ -45,40 +45,40 @@ PlateView::~PlateView() = default;
 
 void PlateView::setPicture(std::shared_ptr<const Picture> picture)
 {
-    d->stage.setPicture(std::move(picture));
+    m_private->stage.setPicture(std::move(picture));
 }
 
-void PlateView::setScene(const Scene& scene) { d->stage.setScene(scene); }
+void PlateView::setScene(const Scene& scene) { m_private->stage.setScene(scene); }
 
-void PlateView::setMark(std::optional<QPointF> cm) { d->stage.setMark(cm); }
+void PlateView::setMark(std::optional<QPointF> cm) { m_private->stage.setMark(cm); }
 
-void PlateView::setLayers(const QSet<Layer>& layers) { d->stage.setLayers(layers); }
+void PlateView::setLayers(const QSet<Layer>& layers) { m_private->stage.setLayers(layers); }
 
 void PlateView::setMarkable(bool markable)
 {
     setCursor(markable ? Qt::CrossCursor : Qt::OpenHandCursor);
-    d->stage.setMarkable(markable);
+    m_private->stage.setMarkable(markable);
 }
 
-void PlateView::setScheme(const Scheme& scheme) { d->stage.setScheme(scheme); }
+void PlateView::setScheme(const Scheme& scheme) { m_private->stage.setScheme(scheme); }
 
-QPointF PlateView::toCm(QPointF widget) const { return d->stage.frame().toCm(widget); }
+QPointF PlateView::toCm(QPointF widget) const { return m_private->stage.frame().toCm(widget); }
 
-QPointF PlateView::toWidget(QPointF cm) const { return d->stage.frame().toWidget(cm); }
+QPointF PlateView::toWidget(QPointF cm) const { return m_private->stage.frame().toWidget(cm); }
 
-double PlateView::pixelsPerCm() const { return d->stage.frame().pixelsPerCm(); }
+double PlateView::pixelsPerCm() const { return m_private->stage.frame().pixelsPerCm(); }
 
-QPointF PlateView::crosshair() const { return d->stage.crosshair(); }
+QPointF PlateView::crosshair() const { return m_private->stage.crosshair(); }
 
-bool PlateView::isSharp() const { return d->stage.isSharp(); }
+bool PlateView::isSharp() const { return m_private->stage.isSharp(); }
 
-QVector<SpokenItem> PlateView::spokenItems() const { return fb::spokenItems(d->stage.face()); }
+QVector<SpokenItem> PlateView::spokenItems() const { return fb::spokenItems(m_private->stage.face()); }
 
-void PlateView::showWhole() { d->stage.whole(); }
+void PlateView::showWhole() { m_private->stage.whole(); }
 
-void PlateView::zoomBy(double factor) { d->stage.zoom(factor); }
+void PlateView::zoomBy(double factor) { m_private->stage.zoom(factor); }
 
-void PlateView::showAround(const QRectF& cm) { d->stage.around(cm); }
+void PlateView::showAround(const QRectF& cm) { m_private->stage.around(cm); }
 
 QSize PlateView::sizeHint() const { return {720, 720}; }
 
@@ -90,14 +90,14 @@ bool PlateView::event(QEvent* event)
         const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
         if (reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason ||
             reason == Qt::ShortcutFocusReason)
-            d->stage.setByKeyboard(true);
-        d->stage.setFocus(true);
+            m_private->stage.setByKeyboard(true);
+        m_private->stage.setFocus(true);
     }
     if (event->type() == QEvent::FocusOut)
-        d->stage.setFocus(false);
+        m_private->stage.setFocus(false);
     if (event->type() == QEvent::Polish)
-        d->stage.setTextScale(textScaleOf(font()));
-    if (d->input.handle(event)) {
+        m_private->stage.setTextScale(textScaleOf(font()));
+    if (m_private->input.handle(event)) {
         event->accept();
         return true;
     }
@@ -106,13 +106,13 @@ bool PlateView::event(QEvent* event)
 
 void PlateView::paintEvent(QPaintEvent*)
 {
-    PlateFace face = d->stage.face();
+    PlateFace face = m_private->stage.face();
     face.placeholder = tr("The plate will lie here.");
     QPainter painter(this);
     paintFace(painter, face);
 }
 
-void PlateView::resizeEvent(QResizeEvent*) { d->stage.setWidget(rect(), devicePixelRatioF()); }
+void PlateView::resizeEvent(QResizeEvent*) { m_private->stage.setWidget(rect(), devicePixelRatioF()); }
 
 void PlateView::changeEvent(QEvent* event)
 {
@@ -120,7 +120,7 @@ void PlateView::changeEvent(QEvent* event)
     if (event->type() == QEvent::LanguageChange)
         retranslate();
     if (event->type() == QEvent::FontChange || event->type() == QEvent::ApplicationFontChange)
-        d->stage.setTextScale(textScaleOf(font()));
+        m_private->stage.setTextScale(textScaleOf(font()));
 }
 
 void PlateView::retranslate()

@@ -75,7 +75,7 @@ private:
     void retranslate();
 
     class Private;
-    std::unique_ptr<Private> d;
+    std::unique_ptr<Private> m_private;
 };
 
 }  // namespace fb

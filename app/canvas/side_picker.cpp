@@ -196,7 +196,7 @@ void SidePicker::resizeEvent(QResizeEvent*)
     const int tallest = static_cast<int>(picker_detail::kTallest * textScaleOf(font()));
     const int height =
         std::min({this->height(), tallest,
-                  static_cast<int>((width() - picker_detail::kGap) / 2 / picker_detail::kAspect)});
+                  static_cast<int>((width() - picker_detail::kGap) / 2.0 / picker_detail::kAspect)});
     const int width = static_cast<int>(height * picker_detail::kAspect) + 2;
     const int left = (this->width() - 2 * width - picker_detail::kGap) / 2;
     const int top = (this->height() - height) / 2;

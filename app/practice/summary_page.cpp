@@ -54,12 +54,12 @@ SummaryPage::SummaryPage(QWidget* parent)
       m_repeat(parts::button(this, "repeat")),
       m_new(parts::mainButton(this, "newRunFromSummary"))
 {
-    for (std::size_t i = 0; i < m_counts.size(); ++i) {
-        m_counts[i].icon = new QLabel(this);
-        m_counts[i].name = parts::text(this, "verdictName");
-        m_counts[i].count = parts::text(this, "verdictCount");
-        m_counts[i].icon->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
-        m_counts[i].count->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
+    for (CountRow& row : m_counts) {
+        row.icon = new QLabel(this);
+        row.name = parts::text(this, "verdictName");
+        row.count = parts::text(this, "verdictCount");
+        row.icon->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
+        row.count->setAlignment(Qt::AlignTrailing | Qt::AlignVCenter);
     }
     m_caption->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
     m_caption->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);

@@ -111,7 +111,8 @@ private:
         const QSizeF size = m_sizes[i];
         const QRectF bounds = seen.boundingRect();
         for (int step = 0; step < 24; ++step) {
-            const double dy = (step % 2 == 0 ? 1 : -1) * ((step + 1) / 2) * bounds.height() / 26.0;
+            const int rung = (step + 1) / 2;
+            const double dy = (step % 2 == 0 ? 1 : -1) * rung * bounds.height() / 26.0;
             for (const double dx : {0.0, -0.2, 0.2}) {
                 QRectF box(QPointF(), size);
                 box.moveCenter(bounds.center() + QPointF(dx * bounds.width(), dy));
@@ -243,7 +244,8 @@ private:
     {
         for (const double dx : {0.0, -0.5, 0.5, -1.0, 1.0, -1.5, 1.5, -2.0, 2.0, -3.0, 3.0}) {
             for (int step = 0; step < 600; ++step) {
-                const double dy = (step % 2 == 0 ? 1 : -1) * ((step + 1) / 2) * 3.0;
+                const int rung = (step + 1) / 2;
+                const double dy = (step % 2 == 0 ? 1 : -1) * rung * 3.0;
                 const QRectF box = held(wish.translated(dx * wish.width(), dy));
                 if (isFree(box))
                     return box;

@@ -6,6 +6,7 @@ z cm in front of the acromion is seen (20.5 - x + z) * 0.71 cm to the right of t
 import math
 
 from engrave import Line
+from names import deep_names
 
 O = (190, 200)                       # lateral edge of the acromion
 TRUNK = (343, 200)                   # middle line of neck and trunk as seen
@@ -93,12 +94,4 @@ def names(p):
     import quarter_bones as b
     import quarter_flesh as f
     import quarter_muscles as m
-    p.hidden_line("arm", "axillary-nerve", f.AXILLARY)
-    p.hidden_line("arm", "radial-nerve", f.RADIAL)
-    p.hidden_line("trunk", "clavicle", b.CLAVICLE_AXIS)
-    p.hidden_area("arm", "bone.acromion", b.ACROMION)
-    p.hidden_area("trunk", "bone.clavicle", b.CLAVICLE)
-    p.hidden_area("arm", "bone.humerus", b.HUMERUS)
-    p.hidden_area("trunk", "bone.scapula", b.SCAPULA)
-    p.hidden_area("arm", "bursa", f.BURSA)
-    p.hidden_area("arm", "muscle.deltoid", m.DELTOID)
+    deep_names(p, b, f, m, b.CLAVICLE_AXIS)

@@ -4,14 +4,8 @@ All curves were placed by hand, in millimetres of the plate (y down, origin 240 
 edge of the acromion). The drawing is split by what is drawn: frame, bones, flesh, skin.
     python3 shoulder_side.py [out.svg]
 """
-import os
-import shutil
-import sys
-
 from engrave import Plate, TONES, check
-
-HERE = os.path.dirname(os.path.abspath(__file__))
-OUT = os.path.join(HERE, "..", "plates", "shoulder-side.svg")
+from names import publish
 
 
 def build(path):
@@ -33,11 +27,4 @@ def build(path):
 
 
 if __name__ == "__main__":
-    target = sys.argv[1] if len(sys.argv) > 1 else OUT
-    trial = "/tmp/shoulder-side-trial.svg"      # kept when the check fails, to look at
-    build(trial)
-    problems = check(trial)
-    if problems:
-        print("\n".join(problems[:30]))
-        sys.exit(1)
-    shutil.copyfile(trial, target)
+    publish("shoulder-side", build, check)

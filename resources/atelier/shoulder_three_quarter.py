@@ -4,14 +4,8 @@ The same seated adult turned so that we look 45 degrees from the front right. Al
 by hand in millimetres of the plate (y down, origin 190 200 = lateral edge of the acromion).
     python3 shoulder_three_quarter.py [out.svg]
 """
-import os
-import shutil
-import sys
-
 from engrave import Plate, TONES, check
-
-HERE = os.path.dirname(os.path.abspath(__file__))
-OUT = os.path.join(HERE, "..", "plates", "shoulder-three-quarter.svg")
+from names import publish
 
 
 def build(path):
@@ -39,11 +33,4 @@ def problems_of(path):
 
 
 if __name__ == "__main__":
-    target = sys.argv[1] if len(sys.argv) > 1 else OUT
-    trial = "/tmp/shoulder-three-quarter-trial.svg"      # kept when the check fails, to look at
-    build(trial)
-    problems = problems_of(trial)
-    if problems:
-        print("\n".join(problems[:30]))
-        sys.exit(1)
-    shutil.copyfile(trial, target)
+    publish("shoulder-three-quarter", build, problems_of)

@@ -2,6 +2,7 @@
 import math
 
 from engrave import Line
+from names import deep_names
 
 O = (240, 200)                       # lateral edge of the acromion
 ELBOW = (240, 520)
@@ -85,12 +86,4 @@ def names(p):
     import side_bones as b
     import side_flesh as f
     import side_muscles as m
-    p.hidden_line("arm", "axillary-nerve", f.AXILLARY)
-    p.hidden_line("arm", "radial-nerve", f.RADIAL)
-    p.hidden_line("trunk", "clavicle", [(252, 190), (270, 187.5), (285, 194), (298, 204)])
-    p.hidden_area("arm", "bone.acromion", b.ACROMION)
-    p.hidden_area("trunk", "bone.clavicle", b.CLAVICLE)
-    p.hidden_area("arm", "bone.humerus", b.HUMERUS)
-    p.hidden_area("trunk", "bone.scapula", b.SCAPULA)
-    p.hidden_area("arm", "bursa", f.BURSA)
-    p.hidden_area("arm", "muscle.deltoid", m.DELTOID)
+    deep_names(p, b, f, m, [(252, 190), (270, 187.5), (285, 194), (298, 204)])
