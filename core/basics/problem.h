@@ -22,12 +22,14 @@ enum class Problem {
     SideUnknown,
     SexUnknown,
     ViewUnknown,
+    ViewOfAnotherSite,  // what: the view; where: the site asked
     ConventionUnknown,
-    ConventionOfAnotherSite,
+    ConventionOfAnotherSite,  // what: the convention; where: the site asked
     ViewShowOnly,
     // marks
     MarkNotAPoint,
     MarkOutsideBody,
+    HandLengthOutOfRange,  // low..high: cm
     // files
     PolicyNotReadable,
     PolicyCutShort,     // where: line of the broken text
@@ -46,6 +48,7 @@ enum class Problem {
     // session
     SeedNotANumber,
     RunLengthOutOfRange,  // low..high: requests
+    NoSiteChosen,
     // command line and files (raised by app, said with the same words)
     CommandUnknown,      // what: the word
     ArgumentUnknown,     // where: --name; what: the command

@@ -73,7 +73,7 @@ Result<BodyMap> BodyMap::make(const Plate& plate, const BodyMeasures& reference,
 
 void BodyMap::shiftToOrigin(const Plate& plate)
 {
-    const auto first = plate.points.find(kFirstLandmark);
+    const auto first = plate.points.find(firstLandmark(plate.view));
     if (first == plate.points.end())
         return;
     const Point shift = boneToPatient(first->second.limb, first->second.at);

@@ -4,7 +4,6 @@
 // result. Mapping the reference body is the identity.
 #pragma once
 
-#include <string_view>
 #include <vector>
 
 #include "core/basics/problem.h"
@@ -63,8 +62,5 @@ private:
 
     std::vector<OneLimb> m_limbs;
 };
-
-// The landmark that stays at the origin of the frame on every body.
-inline constexpr std::string_view kFirstLandmark = "landmark.acromion.lateral";
 
 }  // namespace fb

@@ -38,6 +38,16 @@ struct Pair {
 
 double bone(const Pair& bodies) { return bodies.patient.boneSize / bodies.reference.boneSize; }
 
+bool isThigh(std::string_view limb) { return limb.starts_with("thigh"); }
+
+// Breadth of a limb's bones: the pelvis and the thigh grow with the stature.
+double boneOf(std::string_view limb, const Pair& bodies)
+{
+    if (limb == "pelvis" || limb == "leg" || isThigh(limb))
+        return bodies.ratio(&BodyMeasures::boneStature);
+    return bone(bodies);
+}
+
 // Over the shoulder there is bone, a cap of muscle that goes with the skeleton, and fat.
 SkinMove overShoulder(const Pair& bodies)
 {
@@ -72,12 +82,46 @@ SkinMove trunkSkin(std::string_view level, double azimuth, const Pair& bodies)
     return {bodies.seen(&BodyMeasures::chestBreadth, &BodyMeasures::chestDepth, azimuth)};
 }
 
+// Waist above, hip below, and half-way at the crest and its spines.
+SkinMove pelvisSkin(std::string_view level, double azimuth, const Pair& bodies)
+{
+    const double waist = bodies.seen(&BodyMeasures::waistBreadth, &BodyMeasures::waistDepth, azimuth);
+    const double hip = bodies.seen(&BodyMeasures::hipBreadth, &BodyMeasures::buttockDepth, azimuth);
+    if (level == "waist")
+        return {waist};
+    if (level == "crest" || level == "asis" || level == "psis")
+        return {(waist + hip) / 2.0};
+    return {hip};
+}
+
+SkinMove thighSkin(std::string_view level, const Pair& bodies)
+{
+    const double upper = bodies.ratio(&BodyMeasures::thighDepth);
+    const double lower = bodies.ratio(&BodyMeasures::lowerThighDepth);
+    if (level.starts_with("mid-thigh"))
+        return {(upper + lower) / 2.0};
+    if (level == "lower-thigh" || level == "epicondyle")
+        return {lower};
+    return {upper};
+}
+
+SkinMove legSkin(std::string_view level, const Pair& bodies)
+{
+    return {bodies.ratio(level == "knee" ? &BodyMeasures::lowerThighDepth : &BodyMeasures::calfDepth)};
+}
+
 SkinMove skinMove(std::string_view limb, std::string_view level, double azimuth, const Pair& bodies)
 {
     if (limb == "arm")
         return armSkin(level, bodies);
     if (limb == "forearm")
         return forearmSkin(level, bodies);
+    if (limb == "pelvis")
+        return pelvisSkin(level, azimuth, bodies);
+    if (isThigh(limb))
+        return thighSkin(level, bodies);
+    if (limb == "leg")
+        return legSkin(level, bodies);
     return trunkSkin(level, azimuth, bodies);
 }
 
@@ -101,8 +145,38 @@ double trunkAlong(std::string_view level, double drawn, const Pair& bodies)
     return drawn * bodies.ratio(&BodyMeasures::acromionToWaist);
 }
 
+// Heights above and below the hip joint's centre; the joint itself stays.
+double pelvisAlong(std::string_view level, double drawn, const Pair& bodies)
+{
+    const auto aboveJoint = [&](Cm BodyMeasures::*aboveTrochanter) {
+        const auto height = [&](const BodyMeasures& body) {
+            return (body.*aboveTrochanter - body.hipCentreAboveTrochanter).value();
+        };
+        return height(bodies.patient) / height(bodies.reference);
+    };
+    if (level == "asis" || level == "psis")
+        return drawn * aboveJoint(&BodyMeasures::spineAboveTrochanter);
+    if (level == "crest" || level == "waist")
+        return drawn * aboveJoint(&BodyMeasures::crestAboveTrochanter);
+    return drawn * bodies.ratio(&BodyMeasures::boneStature);
+}
+
+// From the trochanter down the thigh has its own length.
+double thighAlong(double drawn, const Pair& bodies)
+{
+    const double trochanter = bodies.reference.hipCentreAboveTrochanter.value();
+    return bodies.patient.hipCentreAboveTrochanter.value() +
+           (drawn - trochanter) * bodies.ratio(&BodyMeasures::thighLength);
+}
+
 double along(std::string_view limb, std::string_view level, double drawn, const Pair& bodies)
 {
+    if (limb == "pelvis")
+        return pelvisAlong(level, drawn, bodies);
+    if (isThigh(limb))
+        return thighAlong(drawn, bodies);
+    if (limb == "leg")
+        return drawn * bodies.ratio(&BodyMeasures::thighLength);
     if (limb == "arm")
         return armAlong(level, drawn, bodies);
     if (limb == "forearm")
@@ -123,6 +197,11 @@ BodyMeasures skeletonOf(const BodyMeasures& reference, const BodyMeasures& patie
           &BodyMeasures::waistDepth, &BodyMeasures::waistBreadth})
         skeleton.*flesh = reference.*flesh * boneRatio;
     skeleton.armFat = reference.armFat;
+    const double tall = patient.boneStature / reference.boneStature;
+    for (Cm BodyMeasures::*flesh :
+         {&BodyMeasures::hipBreadth, &BodyMeasures::buttockDepth, &BodyMeasures::thighDepth,
+          &BodyMeasures::lowerThighDepth, &BodyMeasures::calfDepth})
+        skeleton.*flesh = reference.*flesh * tall;
     return skeleton;
 }
 
@@ -131,7 +210,7 @@ std::vector<LevelRow> patientLevels(const Limb& limb, Degrees azimuth, const Bod
 {
     using namespace level_detail;
     const Pair bodies{reference, patient};
-    const double boneRatio = bone(bodies);
+    const double boneRatio = boneOf(limb.name, bodies);
     std::vector<LevelRow> rows;
     for (const Level& level : limb.levels) {
         const SkinMove skin = skinMove(limb.name, level.name, azimuth.value(), bodies);

@@ -33,7 +33,8 @@ bool within(double value, std::pair<double, double> range)
 Individual held(Individual individual)
 {
     const auto hold = [](double z) { return std::isfinite(z) ? std::clamp(z, -3.0, 3.0) : 0.0; };
-    return {hold(individual.armLength), hold(individual.axillaGap), hold(individual.armGirth)};
+    return {hold(individual.armLength), hold(individual.axillaGap),   hold(individual.armGirth),
+            hold(individual.crestGap),  hold(individual.thighLength), hold(individual.thighGirth)};
 }
 
 }  // namespace patient_detail

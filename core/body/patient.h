@@ -15,6 +15,9 @@ struct Individual {
     double armLength = 0.0;
     double axillaGap = 0.0;
     double armGirth = 0.0;
+    double crestGap = 0.0;  // iliac crest above the trochanter
+    double thighLength = 0.0;
+    double thighGirth = 0.0;
 
     friend bool operator==(const Individual&, const Individual&) = default;
 };

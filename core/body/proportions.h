@@ -29,7 +29,19 @@ enum class Measure {
     ChestDepth,
     WaistBreadth,
     WaistDepth,
-    WaistHeight,  // navel
+    WaistHeight,       // navel
+    TrochanterHeight,  // above the sole, standing, likewise the next two
+    IliacCrestHeight,
+    LateralEpicondyleHeight,
+    CrestAboveTrochanter,
+    ThighLength,  // trochanter to lateral femoral epicondyle
+    HipBreadth,
+    ButtockDepth,
+    ThighGirth,       // at the gluteal fold
+    LowerThighGirth,  // just above the patella
+    CalfGirth,
+    HandLength,
+    PalmLength,
     HandBreadth,
     TricepsSkinfold  // mm, double fold
 };
@@ -58,6 +70,12 @@ public:
     };
     [[nodiscard]] Share axillaShare(Sex sex) const;
     [[nodiscard]] Mm leastArmFat() const { return m_leastArmFat; }
+    // Height of the anterior superior iliac spine, as a share of the way from trochanter to crest.
+    [[nodiscard]] double spineShare(Sex sex) const { return m_spineShare[sex == Sex::Male ? 1 : 0]; }
+    // How far the hip joint's centre lies above the trochanter, as a share of the stature.
+    [[nodiscard]] double hipCentreShare() const { return m_hipCentreShare; }
+    // Stature as the bones of the lower body know it: from 65 years that of younger days.
+    [[nodiscard]] Cm boneStature(const Patient& patient) const;
 
 private:
     struct Row {
@@ -80,6 +98,8 @@ private:
     std::array<double, 2> m_olderStature{1.0, 1.0};
     double m_olderFrom = 0.0;
     Mm m_leastArmFat;
+    std::array<double, 2> m_spineShare{};
+    double m_hipCentreShare = 0.0;
 };
 
 // Everything the plates need of one body, with the individual's deviations in it.
@@ -93,12 +113,26 @@ struct BodyMeasures {
     Cm shoulderBreadth;  // acromion to acromion
     Cm chestDepth, chestBreadth;
     Cm waistDepth, waistBreadth;
-    Cm acromionToWaist;     // along the trunk
-    Cm headAndNeck;         // acromion level to the crown
-    Mm armFat;              // skin and fat over the deltoid: half the triceps skinfold, at least 1 mm
+    Cm acromionToWaist;  // along the trunk
+    Cm headAndNeck;      // acromion level to the crown
+    Mm armFat;           // skin and fat over the deltoid: half the triceps skinfold, at least 1 mm
+    // Hip and thigh.
+    Cm trochanterHeight;  // above the sole, standing
+    Cm spineAboveTrochanter, crestAboveTrochanter, hipCentreAboveTrochanter;
+    Cm thighLength;
+    Cm hipBreadth, buttockDepth;
+    Cm thighDepth, lowerThighDepth, calfDepth;  // girths over pi
+    Cm boneStature;                             // breadth of the bones of the lower body goes with it
     double boneSize = 1.0;  // breadth of bones: the hand's breadth stands for them, by stature and sex alone
 };
 
 [[nodiscard]] BodyMeasures measured(const Proportions& proportions, const Patient& patient);
+
+// Hand of a nurse, from sex and stature at the mean.
+struct HandMeasures {
+    Cm length, palm, breadth;
+};
+// Stature as a patient's: 130 to 215 cm.
+[[nodiscard]] Result<HandMeasures> measuredHand(const Proportions& proportions, Sex sex, Cm stature);
 
 }  // namespace fb

@@ -88,6 +88,14 @@ private:
                                                              number(share, "sd", "axilla_share_of_arm.")};
             m_proportions.m_olderStature[sex == Sex::Male] = number(older, word, "older_stature.");
         }
+        const json pelvis = member(m_document, "pelvis", "");
+        const json share = member(pelvis, "spine_share_of_crest_gap", "pelvis.");
+        for (const Sex sex : kSexes)
+            m_proportions.m_spineShare[sex == Sex::Male ? 1 : 0] =
+                number(share, std::string(wordOf(sex)), "pelvis.spine_share_of_crest_gap.");
+        m_proportions.m_hipCentreShare =
+            number(member(pelvis, "hip_centre_above_trochanter_share", "pelvis."), "value",
+                   "pelvis.hip_centre_above_trochanter_share.");
         const json fat = member(m_document, "least_arm_fat_mm", "");
         m_proportions.m_leastArmFat = Mm{number(fat, "value", "least_arm_fat_mm.")};
     }

@@ -25,6 +25,16 @@ double signedArea(std::span<const Point> ring)
     return twice / 2.0;
 }
 
+Bounds boundsOf(std::span<const Point> points)
+{
+    Bounds box{points.front(), points.front()};
+    for (const Point p : points) {
+        box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y)};
+        box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y)};
+    }
+    return box;
+}
+
 std::optional<Polygon> Polygon::make(std::vector<Point> corners)
 {
     if (!std::ranges::all_of(corners, isFinite))
@@ -50,11 +60,7 @@ Polygon Polygon::rectangle(double left, double right, double bottom, double top)
 
 Polygon::Polygon(std::vector<Point> corners) : m_corners(std::move(corners))
 {
-    m_bounds = {m_corners.front(), m_corners.front()};
-    for (const Point p : m_corners) {
-        m_bounds.low = {std::min(m_bounds.low.x, p.x), std::min(m_bounds.low.y, p.y)};
-        m_bounds.high = {std::max(m_bounds.high.x, p.x), std::max(m_bounds.high.y, p.y)};
-    }
+    m_bounds = boundsOf(m_corners);
 }
 
 double Polygon::area() const { return signedArea(m_corners); }

@@ -53,4 +53,7 @@ inline constexpr double kBorderTolerance = 1e-9;  // cm
 // Signed area of a ring, positive when counter-clockwise (y up).
 [[nodiscard]] double signedArea(std::span<const Point> ring);
 
+// The box about some points; at least one.
+[[nodiscard]] Bounds boundsOf(std::span<const Point> points);
+
 }  // namespace fb

@@ -16,8 +16,21 @@ struct Overshoot {
     double amount = 0.0;
 };
 
-// How far outside the region, the greater of along and across.
-Overshoot overshoot(const Bounds& region, Point skin)
+// How far outside a region without square corners: the greater part of the way from its border.
+Overshoot fromBorder(const Polygon& region, Point skin)
+{
+    const Point way = skin - region.nearestBorderPoint(skin);
+    const bool along = std::abs(way.y) >= std::abs(way.x);
+    const double amount = std::abs(along ? way.y : way.x);
+    if (amount <= kBorderTolerance)
+        return {};
+    if (along)
+        return {way.y > 0.0 ? Direction::High : Direction::Low, amount};
+    return {way.x > 0.0 ? Direction::Forward : Direction::Back, amount};
+}
+
+// How far outside a rectangle on the skin, the greater of along and across.
+Overshoot fromBand(const Bounds& region, Point skin)
 {
     const std::array<Overshoot, 4> ways{{{Direction::High, skin.y - region.high.y},
                                          {Direction::Low, region.low.y - skin.y},
@@ -25,6 +38,12 @@ Overshoot overshoot(const Bounds& region, Point skin)
                                          {Direction::Back, region.low.x - skin.x}}};
     const Overshoot most = *std::ranges::max_element(ways, {}, &Overshoot::amount);
     return most.amount > kBorderTolerance ? most : Overshoot{};
+}
+
+Overshoot overshoot(const Target& target, Point skin)
+{
+    return target.site == Site::Deltoid ? fromBand(target.regionSkin.bounds(), skin)
+                                        : fromBorder(target.regionSkin, skin);
 }
 
 const Hazard* struckBy(const Target& target, Point skin, bool inside)
@@ -61,12 +80,77 @@ Tissue armTissue(const Target& target, Point skin, Direction direction, const Ha
     return Tissue::ThinMuscle;
 }
 
+Tissue thighTissue(const Target& target, Point skin, Direction direction, const Hazard* strike)
+{
+    if (strike) {
+        switch (strike->code) {
+        case HazardCode::Trochanter: return Tissue::TrochanterBone;
+        case HazardCode::Patella: return Tissue::PatellaBone;
+        case HazardCode::HipEnd: return Tissue::HipRegion;
+        case HazardCode::KneeEnd: return Tissue::KneeRegion;
+        case HazardCode::FemoralVessels: return Tissue::FemoralVessels;
+        default: return Tissue::SciaticNerve;
+        }
+    }
+    if (direction == Direction::None)
+        return Tissue::ThickMuscle;
+    if (lies(target, HazardCode::RectusFemoris, skin))
+        return Tissue::RectusFemoris;
+    return direction == Direction::Back ? Tissue::Hamstrings : Tissue::ThinMuscle;
+}
+
+Tissue hipTissue(const Target& target, Point skin, Direction direction, const Hazard* strike)
+{
+    if (strike) {
+        switch (strike->code) {
+        case HazardCode::Trochanter: return Tissue::TrochanterBone;
+        case HazardCode::CrestBone: return Tissue::CrestBone;
+        case HazardCode::RoundTrochanter: return Tissue::TrochanterTendons;
+        case HazardCode::AboveCrest: return Tissue::AbdominalWall;
+        case HazardCode::Dorsogluteal: return Tissue::SuperiorGluteal;
+        default: return Tissue::SciaticNerve;
+        }
+    }
+    if (direction == Direction::None)
+        return Tissue::ThickMuscle;
+    return lies(target, HazardCode::FrontOfHipLine, skin) ? Tissue::FrontOfHip : Tissue::HipMuscle;
+}
+
+// Where a mark is on another limb than the one that is asked, that is the first thing to say.
+std::optional<Tissue> otherLimb(Site site, MarkedLimb limb)
+{
+    switch (limb) {
+    case MarkedLimb::Arm: return std::nullopt;
+    case MarkedLimb::Forearm: return Tissue::Forearm;
+    case MarkedLimb::Trunk: return Tissue::Trunk;
+    case MarkedLimb::Pelvis:
+        return site == Site::Ventrogluteal ? std::nullopt : std::optional(Tissue::Pelvis);
+    case MarkedLimb::Thigh:
+        return site == Site::Ventrogluteal ? std::optional(Tissue::ThighBelowHip) : std::nullopt;
+    case MarkedLimb::Leg: return Tissue::Leg;
+    }
+    return std::nullopt;
+}
+
+Tissue siteTissue(const Target& target, Point skin, Direction direction, const Hazard* strike)
+{
+    switch (target.site) {
+    case Site::Deltoid: return armTissue(target, skin, direction, strike);
+    case Site::VastusLateralis: return thighTissue(target, skin, direction, strike);
+    case Site::Ventrogluteal: return hipTissue(target, skin, direction, strike);
+    }
+    return Tissue::ThickMuscle;
+}
+
 Tissue tissueAt(const Target& target, Point skin, Direction direction, const Hazard* strike, MarkedLimb limb)
 {
     const bool bone = strike && strike->kind == HazardKind::Bone;
-    if (limb == MarkedLimb::Arm || bone || direction == Direction::None)
-        return armTissue(target, skin, direction, strike);
-    return limb == MarkedLimb::Trunk ? Tissue::Trunk : Tissue::Forearm;
+    const auto other = otherLimb(target.site, limb);
+    // A mark on the thigh of the hip's plate that strikes something is told by what it strikes.
+    const bool told = strike && target.site == Site::Ventrogluteal;
+    if (!other || bone || told || direction == Direction::None)
+        return siteTissue(target, skin, direction, strike);
+    return *other;
 }
 
 // Inside the region: the nearest near structure, with its clearance along the skin.
@@ -116,7 +200,7 @@ Grade gradeMark(const Target& target, const Policy& policy, Point viewer, Marked
     const double outside = target.regionSkin.signedDistance(skin);
     const bool inside = outside <= 0.0;
     const Hazard* strike = struckBy(target, skin, inside);
-    const Overshoot way = inside ? Overshoot{} : overshoot(target.regionSkin.bounds(), skin);
+    const Overshoot way = inside ? Overshoot{} : overshoot(target, skin);
 
     Grade grade;
     grade.inside = inside;
@@ -143,8 +227,16 @@ Result<MarkedLimb> markedLimb(const Plate& plate, const BodyMap& map, Side side,
     const int limb = isFinite(viewer) ? limbAt(plate, map, side, viewer) : -1;
     if (limb < 0)
         return fault(Problem::MarkOutsideBody);
+    static constexpr std::array<std::pair<std::string_view, MarkedLimb>, 6> kNames{
+        {{"arm", MarkedLimb::Arm},
+         {"forearm", MarkedLimb::Forearm},
+         {"pelvis", MarkedLimb::Pelvis},
+         {"thigh", MarkedLimb::Thigh},
+         {"leg", MarkedLimb::Leg},
+         {"trunk", MarkedLimb::Trunk}}};
     const std::string& name = plate.limbs[static_cast<std::size_t>(limb)].name;
-    return name == "arm" ? MarkedLimb::Arm : name == "forearm" ? MarkedLimb::Forearm : MarkedLimb::Trunk;
+    const auto it = std::ranges::find(kNames, name, [](const auto& pair) { return pair.first; });
+    return it == kNames.end() ? MarkedLimb::Trunk : it->second;
 }
 
 std::string_view wordOf(Verdict verdict)
@@ -181,6 +273,23 @@ std::string_view wordOf(Tissue tissue)
     case Tissue::ThinMuscle: return "thin_muscle";
     case Tissue::Trunk: return "trunk";
     case Tissue::Forearm: return "forearm";
+    case Tissue::RectusFemoris: return "rectus_femoris";
+    case Tissue::FemoralVessels: return "femoral_vessels";
+    case Tissue::SciaticNerve: return "sciatic_nerve";
+    case Tissue::HipRegion: return "hip_region";
+    case Tissue::KneeRegion: return "knee_region";
+    case Tissue::PatellaBone: return "patella";
+    case Tissue::TrochanterBone: return "greater_trochanter";
+    case Tissue::Hamstrings: return "hamstrings";
+    case Tissue::TrochanterTendons: return "trochanter_tendons";
+    case Tissue::CrestBone: return "iliac_crest";
+    case Tissue::AbdominalWall: return "abdominal_wall";
+    case Tissue::FrontOfHip: return "front_of_hip";
+    case Tissue::SuperiorGluteal: return "superior_gluteal";
+    case Tissue::HipMuscle: return "hip_muscle";
+    case Tissue::ThighBelowHip: return "thigh_below_hip";
+    case Tissue::Pelvis: return "pelvis";
+    case Tissue::Leg: return "leg";
     }
     return {};
 }

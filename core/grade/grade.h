@@ -1,7 +1,8 @@
 // From a mark to a verdict, with the reason and the harm a miss would do.
 //
-// Distances are skin centimetres on the limb. The border counts as inside. Bone always
-// strikes; elsewhere the taught region wins over a strike.
+// Distances are centimetres of the target's surface: along the skin of arm and thigh, in the
+// plane of the hip. The border counts as inside. Bone always strikes; elsewhere the taught
+// region wins over a strike.
 #pragma once
 
 #include <optional>
@@ -33,9 +34,28 @@ enum class Tissue {
     RadialNerve,
     ThinMuscle,  // off the thick part, no named danger
     Trunk,       // not on the arm at all
-    Forearm
+    Forearm,
+    // thigh
+    RectusFemoris,  // with the descending vessels and the nerve under it
+    FemoralVessels,
+    SciaticNerve,  // behind the thigh, or below and inside the hip
+    HipRegion,     // top of the thigh: tendon and joint
+    KneeRegion,    // tendon and joint
+    PatellaBone,
+    TrochanterBone,
+    Hamstrings,  // behind the outer line, short of the sciatic side
+    // hip
+    TrochanterTendons,  // too close to the trochanter
+    CrestBone,
+    AbdominalWall,    // above the crest
+    FrontOfHip,       // in front of the line from spine to trochanter
+    SuperiorGluteal,  // dorsogluteal: superior gluteal nerve and artery
+    HipMuscle,        // beside the region, no named danger
+    ThighBelowHip,    // the mark lies on the thigh
+    Pelvis,           // the mark lies on the pelvis, not on the thigh
+    Leg               // below the knee
 };
-inline constexpr int kTissueCount = static_cast<int>(Tissue::Forearm) + 1;
+inline constexpr int kTissueCount = static_cast<int>(Tissue::Leg) + 1;
 
 struct Reason {
     Direction direction{};
@@ -50,7 +70,7 @@ struct Grade {
     Verdict verdict{};
     bool inside = false;
     Cm distanceToBorder;               // negative inside
-    Cm offDistal;                      // from the ideal point: positive is too far down the arm
+    Cm offDistal;                      // from the ideal point: positive is too far down the limb
     Cm offAnterior;                    // positive is too far to the front
     Cm distanceToIdeal;                // along the skin
     std::optional<HazardCode> hazard;  // the strike hit, if any
@@ -59,7 +79,7 @@ struct Grade {
 };
 
 // Which part of the body the mark is on, as the plate draws it.
-enum class MarkedLimb { Arm, Forearm, Trunk };
+enum class MarkedLimb { Arm, Forearm, Trunk, Pelvis, Thigh, Leg };
 
 // `viewer` is in the viewer's frame, cm.
 [[nodiscard]] Grade gradeMark(const Target& target, const Policy& policy, Point viewer, MarkedLimb limb);

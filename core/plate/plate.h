@@ -5,6 +5,7 @@
 // reference body; nothing here is moved yet (see body/body_map.h and body/moved_ink.h).
 #pragma once
 
+#include <array>
 #include <map>
 #include <optional>
 #include <string>
@@ -68,7 +69,8 @@ struct Structure {
 struct Level {
     std::string name;  // without "level."
     Cm along;          // from the limb's joint along its axis
-    // Signed distances from the axis: skin back, bone back, bone front, skin front.
+    // Signed distances from the axis, in the order of edgeNames(): of a limb seen from the side,
+    // skin back, bone back, bone front, skin front.
     Cm skinBack, boneBack, boneFront, skinFront;
 };
 
@@ -100,7 +102,7 @@ struct NamedPath {
 struct Plate {
     View view{};
     bool markable = false;
-    Degrees azimuth;  // 0 seen from the front, 90 from the lateral side
+    Degrees azimuth;  // 0 seen from the front, 90 from the lateral side, 180 from behind
     ReferenceBody reference;
     Bounds paper;  // the viewBox, in the frame
     std::vector<Tone> tones;
@@ -116,6 +118,12 @@ struct Plate {
 
 // Names a view cannot do without; a plate that lacks one is refused.
 [[nodiscard]] std::vector<std::string> requiredNames(View view);
+
+// What the four edges of a level are called in a view, in order across (negative side first).
+[[nodiscard]] std::array<std::string_view, 4> edgeNames(View view);
+
+// The point that stays at the origin of the frame on every body.
+[[nodiscard]] std::string_view firstLandmark(View view);
 
 // Reads and checks one plate. `file` names it in a fault. Refused: anything outside the SVG
 // subset (scripts, links, entities, styles, transforms, strokes), a missing or doubled name,

@@ -95,7 +95,7 @@ PlateReader::Node PlateReader::childNamed(const Node& parent, std::string_view i
 
 PlateReader::Done PlateReader::readRoot(const Node& root)
 {
-    const auto view = viewFrom(root.attribute("data-view").value());
+    const auto view = plateViewFrom(root.attribute("data-view").value());
     const auto box = numbersFrom(root.attribute("viewBox").value(), 4);
     const auto origin = numbersFrom(root.attribute("data-origin").value(), 2);
     const auto azimuth = numbersFrom(root.attribute("data-azimuth").value(), 1);
@@ -208,11 +208,12 @@ PlateReader::Done PlateReader::readLevels(Limb& limb)
             continue;
         const std::string name = id.substr(6);
         std::array<Cm, 4> edges;
-        static constexpr std::array kNames{".skin-back", ".bone-back", ".bone-front", ".skin-front"};
+        const auto names = edgeNames(m_plate.view);
         for (std::size_t e = 0; e < edges.size(); ++e) {
-            const auto edge = m_plate.points.find("edge." + name + kNames[e]);
+            const std::string edgeName = "edge." + name + "." + std::string(names[e]);
+            const auto edge = m_plate.points.find(edgeName);
             if (edge == m_plate.points.end() || edge->second.limb != index)
-                return missing("edge." + name + kNames[e]);
+                return missing(edgeName);
             edges[e] = Cm{dot(edge->second.at - limb.joint, across)};
         }
         if (!(edges[0] < edges[1] && edges[1] < Cm{} && Cm{} < edges[2] && edges[2] < edges[3]))

@@ -22,6 +22,29 @@ constexpr std::array<PolicyField, kPolicyKeyCount> kFields{{
     {PolicyKey::PointHalfAlong, "deltoid", "point_half_along_cm", "cm at the reference arm", 0.3, 2.0},
     {PolicyKey::PointHalfAcross, "deltoid", "point_half_across_cm", "cm at the reference arm", 0.3, 3.0},
     {PolicyKey::ArmpitMargin, "deltoid", "armpit_margin_cm", "cm at the reference arm", 0.1, 2.0},
+    {PolicyKey::ReferenceStature, "hip_and_thigh", "reference_stature_cm", "cm", 150.0, 190.0},
+    {PolicyKey::VastusTop, "vastus_lateralis", "thirds_top", "of thigh length", 0.1, 0.5},
+    {PolicyKey::VastusBottom, "vastus_lateralis", "thirds_bottom", "of thigh length", 0.5, 0.9},
+    {PolicyKey::VastusIdeal, "vastus_lateralis", "ideal_along", "of thigh length", 0.2, 0.8},
+    {PolicyKey::VastusFront, "vastus_lateralis", "front_degrees", "degrees round from the front line", 0.0,
+     60.0},
+    {PolicyKey::VastusBack, "vastus_lateralis", "back_degrees", "degrees round from the front line", 60.0,
+     110.0},
+    {PolicyKey::VastusIdealRound, "vastus_lateralis", "ideal_degrees", "degrees round from the front line",
+     5.0, 100.0},
+    {PolicyKey::VgOpening, "ventrogluteal", "opening_degrees", "degrees between index and middle finger",
+     25.0, 45.0},
+    {PolicyKey::VgBoneMargin, "ventrogluteal", "bone_margin_cm", "cm at the reference stature", 0.0, 2.0},
+    {PolicyKey::VgTrochanterMargin, "ventrogluteal", "trochanter_margin_cm", "cm at the reference stature",
+     2.0, 6.0},
+    {PolicyKey::VgMediansRadius, "ventrogluteal", "medians_radius_cm", "cm at the reference stature", 0.5,
+     4.0},
+    {PolicyKey::HandLength, "hand", "length_cm", "cm", 13.0, 24.0},
+    {PolicyKey::HandPalm, "hand", "palm_share", "of hand length", 0.5, 0.7},
+    {PolicyKey::HandFork, "hand", "fork_share", "of hand length", 0.45, 0.65},
+    {PolicyKey::HandIndex, "hand", "index_share", "of hand length", 0.85, 1.0},
+    {PolicyKey::HandHeel, "hand", "heel_share", "of hand length", 0.0, 0.2},
+    {PolicyKey::HandBreadth, "hand", "breadth_share", "of hand length", 0.35, 0.55},
     {PolicyKey::JointShare, "hazards", "joint_share", "of arm length", 0.05, 0.12},
     {PolicyKey::BursaEdge, "hazards", "bursa_edge_cm", "cm at the reference arm", 2.0, 6.0},
     {PolicyKey::NerveFrontLow, "hazards", "nerve_front_low", "of arm length", 0.10, 0.30},
@@ -29,10 +52,18 @@ constexpr std::array<PolicyField, kPolicyKeyCount> kFields{{
     {PolicyKey::NerveBackLow, "hazards", "nerve_back_low", "of arm length", 0.08, 0.30},
     {PolicyKey::NerveBackHigh, "hazards", "nerve_back_high", "of arm length", 0.08, 0.30},
     {PolicyKey::RadialBack, "hazards", "radial_back_cm", "cm at the reference arm", 6.0, 14.0},
+    {PolicyKey::ThighEnds, "hazards", "thigh_ends_share", "of thigh length", 0.05, 0.25},
+    {PolicyKey::SciaticRound, "hazards", "sciatic_degrees", "degrees round from the front line", 95.0, 150.0},
+    {PolicyKey::SuperiorGlutealLow, "hazards", "superior_gluteal_low_cm", "cm at the reference stature", 2.0,
+     7.0},
+    {PolicyKey::SuperiorGlutealHigh, "hazards", "superior_gluteal_high_cm", "cm at the reference stature",
+     5.0, 10.0},
     {PolicyKey::AcceptableMargin, "grading", "acceptable_margin_cm", "cm at the reference arm", 0.0, 2.0},
     {PolicyKey::PointsOnTarget, "grading", "points_on_target", "points", 0.0, 10.0},
     {PolicyKey::PointsAcceptable, "grading", "points_acceptable", "points", 0.0, 10.0},
     {PolicyKey::PointsOffTarget, "grading", "points_off_target", "points", 0.0, 10.0},
+    {PolicyKey::PointsRefusedRight, "grading", "points_refused_right", "points", 0.0, 10.0},
+    {PolicyKey::PointsRefusedWrongReason, "grading", "points_refused_wrong_reason", "points", 0.0, 10.0},
     {PolicyKey::LimbLateralShare, "grading", "limb_lateral_share", "of the front-back half depth", 0.6, 1.4},
 }};
 
@@ -50,7 +81,7 @@ Policy Policy::with(PolicyKey key, double value) const
 Policy Policy::withConvention(Convention convention) const
 {
     Policy changed = *this;
-    changed.m_deltoidConvention = convention;
+    changed.m_conventions[static_cast<std::size_t>(siteOf(convention))] = convention;
     return changed;
 }
 

@@ -33,19 +33,42 @@ enum class PolicyKey {
     DeltoidHalfwayShare,  // of the muscle length
     PointHalfAlong,       // cm at the reference arm: region about a bare point
     PointHalfAcross,
-    ArmpitMargin,   // cm at the reference arm: an ideal point keeps this from armpit level
+    ArmpitMargin,      // cm at the reference arm: an ideal point keeps this from armpit level
+    ReferenceStature,  // cm: the stature at which the cm values below hold
+    VastusTop,         // share of the thigh length below the trochanter
+    VastusBottom,
+    VastusIdeal,
+    VastusFront,  // degrees round the thigh from the front line, the outer line being 90
+    VastusBack,
+    VastusIdealRound,
+    VgOpening,
+    VgBoneMargin,  // cm at the reference stature: kept from crest and spine
+    VgTrochanterMargin,
+    VgMediansRadius,
+    HandLength,  // cm: of whoever lays the hand
+    HandPalm,
+    HandFork,
+    HandIndex,
+    HandHeel,
+    HandBreadth,
     JointShare,     // share of the arm length: above it joint and bursa are struck
     BursaEdge,      // cm at the reference arm
     NerveFrontLow,  // shares of the arm length
     NerveFrontHigh,
     NerveBackLow,
     NerveBackHigh,
-    RadialBack,        // cm at the reference arm
+    RadialBack,  // cm at the reference arm
+    ThighEnds,   // share of the thigh length at either end: joint
+    SciaticRound,
+    SuperiorGlutealLow,  // cm above the trochanter at the reference stature
+    SuperiorGlutealHigh,
     AcceptableMargin,  // cm at the reference arm, outside the region
     PointsOnTarget,
     PointsAcceptable,
     PointsOffTarget,
-    LimbLateralShare  // lateral half axis as a share of the front-back half axes
+    PointsRefusedRight,        // not here, for the right reason
+    PointsRefusedWrongReason,  // not here, rightly, for another reason
+    LimbLateralShare           // lateral half axis as a share of the front-back half axes
 };
 
 inline constexpr std::size_t kPolicyKeyCount = static_cast<std::size_t>(PolicyKey::LimbLateralShare) + 1;
@@ -70,11 +93,15 @@ public:
 
     [[nodiscard]] double value(PolicyKey key) const { return m_values[index(key)]; }
     [[nodiscard]] const std::string& source(PolicyKey key) const { return m_sources[index(key)]; }
-    [[nodiscard]] Convention convention(Site) const { return m_deltoidConvention; }
+    [[nodiscard]] Convention convention(Site site) const
+    {
+        return m_conventions[static_cast<std::size_t>(site)];
+    }
     [[nodiscard]] const std::string& name() const { return m_name; }
 
     // The same policy with one number replaced; the value must lie in the field's range.
     [[nodiscard]] Policy with(PolicyKey key, double value) const;
+    // The same policy with another convention for the site it belongs to.
     [[nodiscard]] Policy withConvention(Convention convention) const;
 
     friend bool operator==(const Policy&, const Policy&) = default;
@@ -85,7 +112,8 @@ private:
     friend class PolicyReader;
 
     std::string m_name;
-    Convention m_deltoidConvention = Convention::DeltoidStrip;
+    std::array<Convention, kSites.size()> m_conventions{Convention::DeltoidStrip, Convention::VastusThirds,
+                                                        Convention::VentroglutealHand};
     std::array<double, kPolicyKeyCount> m_values{};
     std::array<std::string, kPolicyKeyCount> m_sources;
 };

@@ -108,14 +108,17 @@ private:
             return fault(Problem::PolicyWrongType, "conventions", value.type_name());
         for (const auto& [site, id] : value.items()) {
             const std::string key = keyOf("conventions", site);
-            if (!siteFrom(site))
+            const auto named = siteFrom(site);
+            if (!named)
                 return fault(Problem::PolicyUnknownKey, key);
             if (!id.is_string())
                 return fault(Problem::PolicyWrongType, key, id.type_name());
             const auto convention = conventionFrom(id.get<std::string>());
             if (!convention)
                 return fault(Problem::ConventionUnknown, key, id.get<std::string>());
-            m_policy.m_deltoidConvention = *convention;
+            if (siteOf(*convention) != *named)
+                return fault(Problem::ConventionOfAnotherSite, key, id.get<std::string>());
+            m_policy.m_conventions[static_cast<std::size_t>(*named)] = *convention;
         }
         return true;
     }
@@ -163,13 +166,23 @@ private:
     [[nodiscard]] Result<Policy> inOrder() const
     {
         using enum PolicyKey;
-        static constexpr std::array<std::pair<PolicyKey, PolicyKey>, 6> kRising{{
+        static constexpr std::array<std::pair<PolicyKey, PolicyKey>, 16> kRising{{
             {DeltoidStripTop, DeltoidStripIdeal},
             {DeltoidStripIdeal, DeltoidStripBottom},
             {JointShare, DeltoidStripBottom},
             {DeltoidFingersLow, DeltoidFingersHigh},
             {NerveFrontLow, NerveFrontHigh},
             {NerveBackLow, NerveBackHigh},
+            {VastusTop, VastusIdeal},
+            {VastusIdeal, VastusBottom},
+            {ThighEnds, VastusTop},
+            {VastusFront, VastusIdealRound},
+            {VastusIdealRound, VastusBack},
+            {VastusBack, SciaticRound},
+            {SuperiorGlutealLow, SuperiorGlutealHigh},
+            {HandHeel, HandFork},
+            {HandFork, HandPalm},
+            {HandPalm, HandIndex},
         }};
         for (const auto& [low, high] : kRising) {
             const PolicyField& f = policyFields()[Policy::index(high)];

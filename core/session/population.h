@@ -34,6 +34,16 @@ inline constexpr int kOldest = 90;
 // correlations of the ANSUR II 2012 public data.
 inline constexpr double kArmAxillaCorrelation = 0.10;
 
+// Correlation of what is left of crest height above the trochanter and of thigh length after
+// stature and body-mass index: -0.40 in women, -0.63 in men, computed from the residual
+// correlations of the ANSUR II 2012 public data; both hang on the trochanter.
+inline constexpr double kCrestThighCorrelation = -0.5;
+
+// Of a hundred requests that may carry a note of the chart, so many do, and in so many the note
+// rules the site out: lab's choice.
+inline constexpr int kFindingPercent = 55;
+inline constexpr int kRulingPercent = 28;
+
 // Individual deviations are cut here, in residual standard deviations (design of the engine).
 inline constexpr double kIndividualCut = 3.0;
 

@@ -14,6 +14,8 @@ Result<PracticeSetup> checkedSetup(PracticeSetup setup)
     if (setup.length < 1 || setup.length > practice_detail::kLongestRun)
         return fault(Problem::RunLengthOutOfRange, {}, std::to_string(setup.length), 1.0,
                      practice_detail::kLongestRun);
+    if (setup.mix.sites.count() == 0)
+        return fault(Problem::NoSiteChosen);
     return setup;
 }
 
@@ -21,14 +23,14 @@ Practice::Practice(Atlas atlas, Policy policy, PracticeSetup setup)
     : m_atlas(atlas),
       m_policy(std::move(policy)),
       m_setup(setup),
-      m_request(requestFrom(setup.seed, 0))
+      m_request(requestFrom(setup.seed, 0, setup.mix))
 {
     open(0);
 }
 
 void Practice::open(int number)
 {
-    m_request = requestFrom(m_setup.seed, number);
+    m_request = requestFrom(m_setup.seed, number, m_setup.mix);
     // A drawn patient is valid and the plates are checked: neither call can fail.
     m_map.emplace(bodyMap(m_atlas, m_request.view, m_request.patient).value());
     m_target.emplace(
@@ -81,9 +83,40 @@ bool Practice::grade()
 {
     if (m_phase != Phase::Marking || !m_mark)
         return false;
-    const Grade grade = gradeMark(*m_target, m_policy, *m_mark, *m_limb);
+    Grade grade = gradeMark(*m_target, m_policy, *m_mark, *m_limb);
     const Point off{grade.offAnterior.value() / m_target->scale, grade.offDistal.value() / m_target->scale};
-    m_attempts.push_back({m_request, m_sideRight, *m_mark, grade, off});
+    const auto& finding = m_request.finding;
+    const bool missed = finding && rulesOut(*finding, m_request.site, m_request.patient.side());
+    if (missed) {
+        grade.verdict = Verdict::Unsafe;
+        grade.points = 0.0;
+    }
+    m_attempts.push_back({m_request, m_sideRight, *m_mark, grade, off, std::nullopt, missed});
+    m_phase = Phase::Graded;
+    return true;
+}
+
+bool Practice::refuse(FindingCode reason)
+{
+    if (m_phase != Phase::Marking)
+        return false;
+    const RefusalOutcome outcome =
+        refused(m_request.finding, m_request.site, m_request.patient.side(), reason);
+    Grade grade;
+    switch (outcome) {
+    case RefusalOutcome::RightReason:
+        grade.verdict = Verdict::OnTarget;
+        grade.points = m_policy.value(PolicyKey::PointsRefusedRight);
+        break;
+    case RefusalOutcome::WrongReason:
+        grade.verdict = Verdict::Acceptable;
+        grade.points = m_policy.value(PolicyKey::PointsRefusedWrongReason);
+        break;
+    case RefusalOutcome::NothingRulesOut: grade.verdict = Verdict::OffTarget; break;
+    }
+    m_mark.reset();
+    m_limb.reset();
+    m_attempts.push_back({m_request, m_sideRight, {}, grade, {}, Refusal{reason, outcome}, false});
     m_phase = Phase::Graded;
     return true;
 }

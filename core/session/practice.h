@@ -20,27 +20,40 @@ struct PracticeSetup {
     int length = 10;  // requests, 1 to 200
     HelpLevel help = HelpLevel::DrawnAndNamed;
     bool asksSide = true;  // the learner first picks the patient's left or right
+    RequestMix mix{};
 
     friend bool operator==(const PracticeSetup&, const PracticeSetup&) = default;
 };
 
-// RunLengthOutOfRange or the setup itself.
+// RunLengthOutOfRange, NoSiteChosen or the setup itself.
 [[nodiscard]] Result<PracticeSetup> checkedSetup(PracticeSetup setup);
 
 enum class Phase { PickingSide, Marking, Graded, Summary };
+
+// "Not here", and why.
+struct Refusal {
+    FindingCode reason{};  // as the learner gave it
+    RefusalOutcome outcome{};
+};
 
 struct Attempt {
     Request request;
     std::optional<bool> sideRight;  // whether the side was picked right at the first try, if asked
     Point mark;                     // viewer's frame, cm
     Grade grade;
-    Point offIdeal;  // skin cm from the ideal: (anterior, distal), over the target's scale
+    Point offIdeal;  // cm of the surface from the ideal: (anterior, distal), over the target's scale
+    // Instead of a mark; then only verdict and points of the grade count.
+    std::optional<Refusal> refusal{};
+    // Marked although the chart rules the site out: unsafe, wherever the mark lies.
+    bool missedFinding = false;
 };
 
 class Practice {
 public:
-    // The atlas outlives the practice; the setup is valid.
+    // The atlas outlives the practice and holds what the first request needs; the setup is valid.
     Practice(Atlas atlas, Policy policy, PracticeSetup setup);
+    // More plates of the same library, before a request that needs them is opened.
+    void useAtlas(const Atlas& atlas) { m_atlas = atlas; }
 
     [[nodiscard]] Phase phase() const { return m_phase; }
     [[nodiscard]] const PracticeSetup& setup() const { return m_setup; }
@@ -60,6 +73,8 @@ public:
     [[nodiscard]] Result<bool> placeMark(Point viewer);
     bool withdrawMark();
     bool grade();
+    // Instead of a mark: the site is not to be used, for this reason. Ends the request like grade().
+    bool refuse(FindingCode reason);
     bool next();
     // The same requests once more, from the first.
     void repeat();

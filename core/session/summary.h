@@ -13,13 +13,18 @@
 namespace fb {
 
 struct Summary {
-    int attempts = 0;
+    int attempts = 0;  // marks and refusals
+    int marked = 0;
     int hits = 0;  // marks inside the region
     int acceptable = 0;
     int offTarget = 0;
     int unsafe = 0;
     int sidesAsked = 0;
     int sidesRight = 0;
+    int ruledOut = 0;         // requests whose site the chart ruled out
+    int refusedRight = 0;     // of those, refused for the right reason
+    int refusedOther = 0;     // of those, refused for another reason
+    int refusedNeedless = 0;  // refused though nothing ruled the site out
     double points = 0.0;
     Interval hitRate;                     // 95 percent Wilson interval
     Cm meanDistance;                      // to the ideal point, along the skin
@@ -29,6 +34,10 @@ struct Summary {
     std::vector<Verdict> verdicts;        // one a mark
 };
 
+// Distances, lean and marks speak of the marks alone. A mark where the chart ruled the site out
+// counts as unsafe and not as a hit.
 [[nodiscard]] Summary summed(std::span<const Attempt> attempts);
+// The same of the attempts at one site.
+[[nodiscard]] Summary summed(std::span<const Attempt> attempts, Site site);
 
 }  // namespace fb

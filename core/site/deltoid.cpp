@@ -44,6 +44,7 @@ public:
         case Convention::DeltoidTwoInches: addMeasure(m_band.ideal); break;
         case Convention::DeltoidFingers: addFingers(); break;
         case Convention::DeltoidHalfway: addTuberosity(); break;
+        default: break;  // of other sites: locate() lets none through
         }
         m_steps.push_back({StepCode::Region, FigureKind::Closed, region.corners()});
         add(StepCode::IdealPoint, FigureKind::Point, {{0.0, -m_band.ideal}});
@@ -138,8 +139,8 @@ DeltoidBand deltoidBand(Convention convention, const Policy& policy, double armL
     }
     case Convention::DeltoidHalfway:
         return aroundPoint(policy.value(DeltoidMuscleLength) * scale * policy.value(DeltoidHalfwayShare));
+    default: return {};  // of other sites: locate() lets none through
     }
-    return {};
 }
 
 DeltoidBand heldBand(DeltoidBand band, const Policy& policy, double armLength, double axillaDepth)
@@ -166,22 +167,19 @@ Target deltoidTarget(Convention convention, const Policy& policy, const Arm& arm
     const Point idealSkin{0.0, -band.ideal};
     Polygon region = deltoid_detail::shownRegion(band, arm);
     Steps construction = deltoid_detail::Builder(convention, policy, arm, band).built(region);
-    return Target{Site::Deltoid,
-                  {},
-                  {},
-                  convention,
-                  Cm{arm.armLength},
-                  Cm{arm.axillaDepth},
-                  arm.armLength / policy.value(PolicyKey::DeltoidReferenceArm),
+    Target target{Site::Deltoid,
                   std::move(region),
                   arm.showSkin(idealSkin),
                   Polygon::rectangle(-band.halfWidth, band.halfWidth, -band.bottom, -band.top),
                   idealSkin,
-                  deltoidHazards(policy, arm),
-                  std::move(construction),
-                  {},
-                  {},
                   arm.section};
+    target.convention = convention;
+    target.armLength = Cm{arm.armLength};
+    target.axillaDepth = Cm{arm.axillaDepth};
+    target.scale = arm.armLength / policy.value(PolicyKey::DeltoidReferenceArm);
+    target.hazards = deltoidHazards(policy, arm);
+    target.construction = std::move(construction);
+    return target;
 }
 
 }  // namespace fb

@@ -16,17 +16,31 @@ enum class HazardCode {
     RadialNerveBehind,   // back of the arm, low
     BursaEdge,           // near
     AxillaryNerveFront,  // near: band by index
-    AxillaryNerveBack
+    AxillaryNerveBack,
+    Trochanter,          // bone of the thigh and hip
+    Patella,             // bone
+    HipEnd,              // uppermost tenth of the thigh
+    KneeEnd,             // lowest tenth of the thigh
+    FemoralVessels,      // inner side of the front line
+    SciaticBehindThigh,  // far behind the outer line
+    RectusFemoris,       // near: the band beside the front line
+    CrestBone,           // bone: crest and spine under the skin
+    RoundTrochanter,     // too close to the trochanter: tendon and bone
+    AboveCrest,          // abdominal wall
+    FrontOfHipLine,      // near: in front of the line from spine to trochanter
+    SciaticNerve,        // below the line from posterior spine to trochanter
+    Dorsogluteal,        // above that line, behind the taught region
+    SuperiorGluteal      // near: branches of nerve and artery above the trochanter
 };
 
-inline constexpr int kHazardCodeCount = static_cast<int>(HazardCode::AxillaryNerveBack) + 1;
+inline constexpr int kHazardCodeCount = static_cast<int>(HazardCode::SuperiorGluteal) + 1;
 
 enum class HazardKind { Bone, Strike, Near };
 
 struct Hazard {
     HazardCode code{};
     HazardKind kind{};
-    Polygon skin;   // skin coordinates (s, y), right-sided: what the grader asks
+    Polygon skin;   // skin coordinates of the target's surface, right-sided: what the grader asks
     Polygon plane;  // viewer's frame, within the picture: what is painted and printed
 };
 

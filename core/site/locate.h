@@ -1,6 +1,7 @@
 // One call from patient to target.
 #pragma once
 
+#include <array>
 #include <vector>
 
 #include "core/basics/problem.h"
@@ -14,22 +15,25 @@
 namespace fb {
 
 // The plates and tables a target is computed from; they outlive every Atlas that names them.
+// A plate that is not needed may be null.
 struct Atlas {
-    const Plate* side = nullptr;          // shoulder-side: where the deltoid is asked
-    const Plate* threeQuarter = nullptr;  // show only
+    std::array<const Plate*, kViews.size()> plates{};
     const Proportions* proportions = nullptr;
 
-    [[nodiscard]] const Plate& plate(View view) const
-    {
-        return view == View::ShoulderSide ? *side : *threeQuarter;
-    }
+    [[nodiscard]] const Plate& plate(View view) const { return *plates[static_cast<std::size_t>(view)]; }
+    [[nodiscard]] bool holds(View view) const { return plates[static_cast<std::size_t>(view)] != nullptr; }
 };
+
+// The plates a target shown in this view is computed from: the view's own, the one its site is
+// asked in, and for a thigh both.
+[[nodiscard]] std::vector<View> neededPlates(View view);
 
 // The body map of this patient on the plate of a view.
 [[nodiscard]] Result<BodyMap> bodyMap(const Atlas& atlas, View view, const Patient& patient);
 
-// The target of a site by a convention, in a view. In a show-only view region, ideal point and
-// construction are the side view's, laid round the limb and projected.
+// The target of a site by a convention, in a view of that site. In a show-only view region,
+// ideal point and construction are those of the view that is asked, projected.
+// ConventionOfAnotherSite when convention and view do not belong together.
 [[nodiscard]] Result<Target> locate(const Atlas& atlas, const Policy& policy, const Patient& patient,
                                     Convention convention, View view);
 

@@ -4,16 +4,10 @@ import re
 import sys
 import xml.etree.ElementTree as ET
 
+from contract import VIEWS
+
 SVG = "{http://www.w3.org/2000/svg}"
 ORDER = ["bone", "vessel", "nerve", "muscle", "skin", "surface", "cloth", "points", "lines", "areas"]
-LEVELS = {"trunk": "neck shoulder chest waist",
-          "arm": "shoulder-top acromion axilla mid-arm radiale elbow-tip",
-          "forearm": "elbow forearm wrist"}
-POINTS = ("joint.trunk joint.shoulder joint.elbow landmark.acromion.lateral landmark.acromion.front "
-          "landmark.acromion.back landmark.deltoid-tuberosity landmark.lateral-epicondyle "
-          "landmark.axilla.front landmark.axilla.back landmark.clavicle.medial landmark.scapula.spine").split()
-HIDDEN = ("line.axillary-nerve line.radial-nerve line.clavicle area.bone.acromion area.bone.clavicle "
-          "area.bone.humerus area.bone.scapula area.bursa area.muscle.deltoid").split()
 NUMBER = re.compile(r"-?\d+(?:\.\d+)?")
 
 
@@ -116,14 +110,14 @@ def check(path):
         bad.append(f"too many shapes: deep {deep}, top {top}")
     if washes > 3:
         bad.append(f"{washes} gradient washes in the skin layer")
-    bad += points_check(root, ids, ox, oy)
+    bad += points_check(root, VIEWS[root.get("data-view")], ids, (ox, oy))
     print(f"{path}: {count}; deep {deep}, top {top}, skin washes {washes}, tones {len(tones)}, "
           f"{len(text) // 1024} kB")
     return bad
 
 
-def points_check(root, ids, ox, oy):
-    bad = [f"missing {i}" for i in POINTS + HIDDEN if i not in ids]
+def points_check(root, view, ids, origin):
+    bad = [f"missing {i}" for i in (view["points"] + " " + view["hidden"]).split() if i not in ids]
     pos = {c.get("id"): (float(c.get("cx")), float(c.get("cy"))) for c in root.iter(SVG + "circle")}
     group = next(g for g in root if g.get("id") == "points")
     for limb in group:
@@ -131,7 +125,7 @@ def points_check(root, ids, ox, oy):
         joint = pos[limb.get("data-joint")]
         axis, across = (math.sin(angle), math.cos(angle)), (math.cos(angle), -math.sin(angle))
         last = -1e9
-        for lv in LEVELS[name].split():
+        for lv in view["levels"][name].split():
             if f"level.{lv}" not in pos:
                 bad.append(f"missing level.{lv}")
                 continue
@@ -143,7 +137,7 @@ def points_check(root, ids, ox, oy):
             if t <= last:
                 bad.append(f"level.{lv} out of order")
             last, row = t, []
-            for tag in ("skin-back", "bone-back", "", "bone-front", "skin-front"):
+            for tag in (*view["edges"][:2], "", *view["edges"][2:]):
                 q = p if not tag else pos.get(f"edge.{lv}.{tag}")
                 if q is None:
                     bad.append(f"missing edge.{lv}.{tag}")
@@ -154,8 +148,8 @@ def points_check(root, ids, ox, oy):
                 row.append(r[0] * across[0] + r[1] * across[1])
             if any(b - a < 3.99 for a, b in zip(row, row[1:])):
                 bad.append(f"level.{lv}: edges too close or out of order {[round(v, 1) for v in row]}")
-    for j in ("joint.trunk", "joint.shoulder", "landmark.acromion.lateral"):
-        if pos.get(j) != (ox, oy):
+    for j in view["origin"].split():
+        if pos.get(j) != origin:
             bad.append(f"{j} is not at the origin")
     return bad
 

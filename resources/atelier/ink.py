@@ -53,10 +53,10 @@ def width_of(w):
     return f
 
 
-def pen(points, w=0.8, t0=0.0, t1=1.0, bias=0.0):
-    """One tapering stroke. bias -1..1 pushes its weight to one side of the line."""
+def pen(points, w=0.8, t0=0.0, t1=1.0, bias=0.0, step=9.2):
+    """One tapering stroke. bias -1..1 pushes its weight to one side of the line. step: shorter for tight bends."""
     ln, wf = line(points), width_of(w)
-    n = max(2, math.ceil(abs(t1 - t0) * ln.length / 9.2))
+    n = max(2, math.ceil(abs(t1 - t0) * ln.length / step))
     left, right = [], []
     for k in range(n + 1):
         u = k / n
@@ -70,7 +70,7 @@ def pen(points, w=0.8, t0=0.0, t1=1.0, bias=0.0):
 
 
 def contour(points, thin=0.35, thick=1.5, side=1, light=LIGHT, lift=0.0, press=None,
-            t0=0.0, t1=1.0):
+            t0=0.0, t1=1.0, step=9.2):
     """A contour whose weight follows the light; returns a list of strokes.
 
     side: +1 when the outside of the form lies to the right of travel, -1 to the left.
@@ -104,7 +104,7 @@ def contour(points, thin=0.35, thick=1.5, side=1, light=LIGHT, lift=0.0, press=N
                 w = seg[i] + (seg[i + 1] - seg[i]) * (x - i)
                 ends = min(u, 1 - u) * len(seg) * 2 / 9.0
                 return w * min(1.0, ends) ** 0.7
-            res.append(pen(ln, wf, t0 + (t1 - t0) * a / n, t0 + (t1 - t0) * b / n, bias=-0.5 * side))
+            res.append(pen(ln, wf, t0 + (t1 - t0) * a / n, t0 + (t1 - t0) * b / n, -0.5 * side, step))
         k = e + 1
     return res
 

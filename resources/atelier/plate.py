@@ -1,6 +1,7 @@
 """The plate: layers, limbs, structures, gradients, hidden points; writes the SVG."""
 from xml.sax.saxutils import escape
 
+from contract import VIEWS
 from curves import Line, line
 from ink import area, num, open_path, pt
 
@@ -89,11 +90,10 @@ class Plate:
     def point(self, limb, name, at):
         self.points[limb].append((name, at))
 
-    def level(self, limb, name, at, across, skin_back, bone_back, bone_front, skin_front):
-        """A level and its four edges, given as signed distances along `across` (x right, y down)."""
+    def level(self, limb, name, at, across, *edges):
+        """A level and its four edges (skin, bone, bone, skin), signed distances along `across` (x right, y down)."""
         self.point(limb, f"level.{name}", at)
-        for tag, d in (("skin-back", skin_back), ("bone-back", bone_back),
-                       ("bone-front", bone_front), ("skin-front", skin_front)):
+        for tag, d in zip(VIEWS[self.view]["edges"], edges, strict=True):
             self.point(limb, f"edge.{name}.{tag}", (at[0] + across[0] * d, at[1] + across[1] * d))
 
     def hidden_line(self, limb, name, points):

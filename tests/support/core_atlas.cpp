@@ -1,8 +1,10 @@
 #include "tests/support/core_atlas.h"
 
+#include <array>
 #include <cstdio>
 #include <cstdlib>
 #include <fstream>
+#include <optional>
 #include <sstream>
 
 namespace fb::test {
@@ -36,19 +38,16 @@ std::string sourceFile(const std::string& path)
     return text.str();
 }
 
-const Plate& sidePlate()
+const Plate& plateOf(View view)
 {
-    static const Plate plate = required(
-        parsePlate(sourceFile("resources/plates/shoulder-side.svg"), "shoulder-side.svg"), "side plate");
-    return plate;
-}
-
-const Plate& threeQuarterPlate()
-{
-    static const Plate plate = required(
-        parsePlate(sourceFile("resources/plates/shoulder-three-quarter.svg"), "shoulder-three-quarter.svg"),
-        "three-quarter plate");
-    return plate;
+    static std::array<std::optional<Plate>, kPlateCount> plates;
+    auto& plate = plates[static_cast<std::size_t>(view)];
+    if (!plate) {
+        const std::string file = std::string(wordOf(view)) + ".svg";
+        const std::string folder = view == View::OpenHand ? "resources/hands/" : "resources/plates/";
+        plate = required(parsePlate(sourceFile(folder + file), file), file.c_str());
+    }
+    return *plate;
 }
 
 const Proportions& proportions()
@@ -65,7 +64,14 @@ const Policy& defaultPolicy()
     return policy;
 }
 
-Atlas atlas() { return {&sidePlate(), &threeQuarterPlate(), &proportions()}; }
+Atlas atlas()
+{
+    Atlas all;
+    for (const View view : kViews)
+        all.plates[static_cast<std::size_t>(view)] = &plateOf(view);
+    all.proportions = &proportions();
+    return all;
+}
 
 Patient adult(Sex sex, double statureCm, double weightKg, Side side, double ageYears)
 {

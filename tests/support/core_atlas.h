@@ -11,8 +11,9 @@ namespace fb::test {
 // A file of the source tree; a missing one fails the test at once.
 [[nodiscard]] std::string sourceFile(const std::string& path);
 
-[[nodiscard]] const Plate& sidePlate();
-[[nodiscard]] const Plate& threeQuarterPlate();
+[[nodiscard]] const Plate& plateOf(View view);  // the open hand's too
+[[nodiscard]] inline const Plate& sidePlate() { return plateOf(View::ShoulderSide); }
+[[nodiscard]] inline const Plate& threeQuarterPlate() { return plateOf(View::ShoulderThreeQuarter); }
 [[nodiscard]] const Proportions& proportions();
 [[nodiscard]] const Policy& defaultPolicy();
 [[nodiscard]] Atlas atlas();

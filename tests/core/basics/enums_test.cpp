@@ -37,8 +37,51 @@ TEST(EnumsTest, EveryWordLeadsBack)
 
 TEST(EnumsTest, WordsAreCaseSensitive) { EXPECT_FALSE(sideFrom("Left")); }
 
-TEST(EnumsTest, AConventionStartsWithItsSite)
+TEST(EnumsTest, AConventionStartsWithTheSignOfItsSite)
 {
+    constexpr std::array<std::string_view, kSites.size()> kSigns{"deltoid.", "vl.", "vg."};
     for (const Convention convention : kConventions)
-        EXPECT_TRUE(wordOf(convention).starts_with(wordOf(siteOf(convention)))) << wordOf(convention);
+        EXPECT_TRUE(wordOf(convention).starts_with(kSigns[static_cast<std::size_t>(siteOf(convention))]))
+            << wordOf(convention);
+}
+
+TEST(EnumsTest, EveryConventionIsListedUnderItsSiteAlone)
+{
+    std::size_t listed = 0;
+    for (const Site site : kSites) {
+        for (const Convention convention : conventionsOf(site))
+            EXPECT_EQ(siteOf(convention), site) << wordOf(convention);
+        listed += conventionsOf(site).size();
+    }
+    EXPECT_EQ(listed, kConventions.size());
+}
+
+TEST(EnumsTest, ViewsBelongToOneSiteAndComeInPairs)
+{
+    for (const View view : kViews) {
+        EXPECT_EQ(siteOf(companionOf(view)), siteOf(view)) << wordOf(view);
+        EXPECT_EQ(companionOf(companionOf(view)), view) << wordOf(view);
+        EXPECT_NE(companionOf(view), view) << wordOf(view);
+    }
+    for (const Site site : kSites) {
+        ASSERT_FALSE(askedViews(site).empty());
+        for (const View view : askedViews(site))
+            EXPECT_EQ(siteOf(view), site);
+    }
+}
+
+TEST(EnumsTest, TheOpenHandIsAPlateAndNoViewOfAPatient)
+{
+    EXPECT_FALSE(viewFrom("open-hand"));
+    EXPECT_EQ(plateViewFrom("open-hand"), View::OpenHand);
+    EXPECT_EQ(plateViewFrom("hip-side"), View::HipSide);
+    EXPECT_FALSE(plateViewFrom("knee"));
+}
+
+TEST(EnumsTest, OppositeTwiceIsTheSameSide)
+{
+    for (const Side side : kSides) {
+        EXPECT_NE(opposite(side), side);
+        EXPECT_EQ(opposite(opposite(side)), side);
+    }
 }

@@ -22,7 +22,7 @@ bool hasStep(const Target& target, StepCode code)
 
 TEST(DeltoidTest, EveryConventionStartsAtTheAcromionAndEndsAtItsPoint)
 {
-    for (const Convention convention : kConventions) {
+    for (const Convention convention : conventionsOf(Site::Deltoid)) {
         const Target target = deltoidTarget(convention, defaultPolicy(), armByHand(30.4, 10.0));
         ASSERT_GE(target.construction.size(), 4U);
         EXPECT_EQ(target.construction.front().code, StepCode::FeelAcromion);
@@ -66,7 +66,7 @@ TEST(DeltoidTest, TheBandIsCutAtArmpitLevel)
 
 TEST(DeltoidTest, NoBandReachesAboveTheStrikeLine)
 {
-    for (const Convention convention : kConventions) {
+    for (const Convention convention : conventionsOf(Site::Deltoid)) {
         for (const double arm : {22.0, 30.4, 40.0}) {
             const DeltoidBand band =
                 heldBand(deltoidBand(convention, defaultPolicy(), arm), defaultPolicy(), arm, 0.31 * arm);
@@ -83,7 +83,7 @@ TEST(DeltoidTest, SkinAndPlaneRegionsTellTheSameStory)
     const Target target = deltoidTarget(Convention::DeltoidStrip, defaultPolicy(), armByHand(30.4, 10.0));
     for (double x = -3; x <= 3; x += 0.1) {
         for (double y = -6; y <= -2; y += 0.1) {
-            const double away = target.regionSkin.signedDistance(target.section.toSkin({x, y}));
+            const double away = target.regionSkin.signedDistance(target.surface.toSkin({x, y}));
             if (std::abs(away) > 0.01) {
                 EXPECT_EQ(target.region.contains({x, y}), away < 0.0) << x << ',' << y;
             }

@@ -46,8 +46,8 @@ TEST(LocateTest, LandmarksAndLevelsCarryTheirPublicNames)
 
 TEST(LocateTest, LeftIsTheMirrorOfRight)
 {
-    for (const Convention convention : kConventions) {
-        for (const View view : kViews) {
+    for (const View view : kViews) {
+        for (const Convention convention : conventionsOf(siteOf(view))) {
             const Target right = target(adult(Sex::Female, 163, 71, Side::Right), convention, view);
             const Target left = target(adult(Sex::Female, 163, 71, Side::Left), convention, view);
             EXPECT_EQ(left.ideal, mirrored(right.ideal));
@@ -56,6 +56,64 @@ TEST(LocateTest, LeftIsTheMirrorOfRight)
                 EXPECT_EQ(left.landmarks.at(name), mirrored(p)) << name;
         }
     }
+}
+
+TEST(LocateTest, AConventionOfAnotherSiteIsRefused)
+{
+    for (const View view : kViews) {
+        for (const Convention convention : kConventions) {
+            const auto found = locate(atlas(), defaultPolicy(), adult(Sex::Male, 172, 70), convention, view);
+            if (siteOf(convention) == siteOf(view)) {
+                EXPECT_TRUE(found) << wordOf(convention);
+                continue;
+            }
+            ASSERT_FALSE(found) << wordOf(convention);
+            EXPECT_EQ(found.error().problem, Problem::ConventionOfAnotherSite);
+            EXPECT_EQ(found.error().what, wordOf(convention));
+            EXPECT_EQ(found.error().where, wordOf(siteOf(view)));
+        }
+    }
+}
+
+TEST(LocateTest, OnlyTheNeededPlatesAreAsked)
+{
+    for (const View view : kViews) {
+        Atlas needed;
+        needed.proportions = atlas().proportions;
+        for (const View plate : neededPlates(view))
+            needed.plates[static_cast<std::size_t>(plate)] = &test::plateOf(plate);
+        EXPECT_TRUE(needed.holds(view));
+        const auto found = locate(needed, defaultPolicy(), adult(Sex::Male, 172, 70),
+                                  conventionsOf(siteOf(view)).front(), view);
+        EXPECT_TRUE(found) << wordOf(view);
+    }
+}
+
+TEST(LocateTest, EverySiteTellsItsOwnLengthAlone)
+{
+    const Patient patient = adult(Sex::Female, 163, 71);
+    const Target arm = target(patient);
+    EXPECT_GT(arm.armLength.value(), 20.0);
+    EXPECT_EQ(arm.thighLength, Cm{});
+    EXPECT_TRUE(arm.heights.empty());
+    const Target thigh = target(patient, Convention::VastusThirds, View::ThighFront);
+    EXPECT_NEAR(thigh.thighLength.value(), thigh.landmarks.at("lateral_femoral_epicondyle").x, 0.3);
+    EXPECT_EQ(thigh.asisToTrochanter, Cm{});
+    const Target hip = target(patient, Convention::VentroglutealHand, View::HipSide);
+    EXPECT_NEAR(hip.asisToTrochanter.value(), length(hip.landmarks.at("asis")), 1e-9);
+    EXPECT_EQ(hip.armLength, Cm{});
+    EXPECT_NEAR(hip.heights.at("greater_trochanter") - hip.heights.at("lateral_femoral_epicondyle"),
+                thigh.thighLength.value(), 1e-9);
+}
+
+TEST(LocateTest, LevelsOfALyingLimbRunAlongIt)
+{
+    const Target thigh = target(adult(Sex::Male, 172, 70), Convention::VastusThirds, View::ThighSide);
+    EXPECT_NEAR(thigh.levels.at("trochanter"), 0.0, 1e-6);
+    EXPECT_NEAR(thigh.levels.at("epicondyle"), thigh.thighLength.value(), 0.3);
+    EXPECT_LT(thigh.levels.at("asis"), 0.0);
+    const Target left = target(adult(Sex::Male, 172, 70, Side::Left), Convention::VastusThirds, View::ThighSide);
+    EXPECT_EQ(left.levels.at("epicondyle"), -thigh.levels.at("epicondyle"));
 }
 
 TEST(LocateTest, TheThreeQuarterViewShowsTheSameSkin)
@@ -74,7 +132,7 @@ TEST(LocateTest, OtherConventionsLieOnTheSameBody)
 {
     const auto others = otherConventions(atlas(), defaultPolicy(), adult(Sex::Male, 172, 70),
                                          Convention::DeltoidStrip, View::ShoulderSide);
-    ASSERT_EQ(others.size(), kConventions.size() - 1);
+    ASSERT_EQ(others.size(), conventionsOf(Site::Deltoid).size() - 1);
     for (const OtherConvention& other : others) {
         EXPECT_NE(other.convention, Convention::DeltoidStrip);
         EXPECT_EQ(other.ideal, target(adult(Sex::Male, 172, 70), other.convention).ideal);

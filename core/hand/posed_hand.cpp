@@ -1,0 +1,95 @@
+#include "core/hand/posed_hand.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <vector>
+
+namespace fb {
+
+namespace posed_detail {
+
+Point turned(Point p, double radians)
+{
+    return {p.x * std::cos(radians) - p.y * std::sin(radians),
+            p.x * std::sin(radians) + p.y * std::cos(radians)};
+}
+
+Point pointOf(const Plate& art, std::string_view id) { return art.points.find(id)->second.at; }
+
+double angleBetween(Point a, Point b) { return std::atan2(cross(a, b), dot(a, b)); }
+
+// The fingers behind the middle one go with it.
+bool opens(std::string_view limb) { return limb == "middle" || limb == "ring" || limb == "little"; }
+
+class Poser {
+public:
+    Poser(const Plate& art, const HandPose& pose)
+        : m_art(art),
+          m_pose(pose),
+          m_right(pose.hand == Side::Right)
+    {
+        const Point wrist = pointOf(art, "joint.palm");
+        const Point fork = pointOf(art, "landmark.fork");
+        const Point tip = pointOf(art, "landmark.middle-tip");
+        const Point drawnAxis = fork - wrist;
+        const Point axis = m_right ? mirrored(pose.fork) - mirrored(pose.wrist) : pose.fork - pose.wrist;
+        m_size = length(axis) / length(drawnAxis);
+        m_turn = angleBetween(drawnAxis, axis);
+        // Drawn opening to wanted opening: positive turns the middle finger away from the index.
+        const double drawn = std::abs(angleBetween(drawnAxis, tip - fork));
+        m_open = pose.opening.value() * std::numbers::pi / 180.0 - drawn;
+    }
+
+    [[nodiscard]] Point placed(int limb, Point p) const
+    {
+        const Limb& finger = m_art.limbs[static_cast<std::size_t>(limb)];
+        const Point own = finger.joint + turned(p - finger.joint, opens(finger.name) ? m_open : 0.0);
+        const Point wrist = m_right ? mirrored(m_pose.wrist) : m_pose.wrist;
+        const Point drawnWrist = pointOf(m_art, "joint.palm");
+        const Point at = wrist + turned(own - drawnWrist, m_turn) * m_size;
+        return m_right ? mirrored(at) : at;
+    }
+
+private:
+    const Plate& m_art;
+    const HandPose& m_pose;
+    bool m_right;
+    double m_size = 1.0;
+    double m_turn = 0.0;
+    double m_open = 0.0;
+};
+
+}  // namespace posed_detail
+
+MovedInk posedHand(const Plate& art, const HandPose& pose)
+{
+    const posed_detail::Poser poser(art, pose);
+    MovedInk ink;
+    for (Gradient gradient : art.gradients) {
+        gradient.from = poser.placed(gradient.limb, gradient.from);
+        gradient.to = poser.placed(gradient.limb, gradient.to);
+        ink.gradients.push_back(std::move(gradient));
+    }
+    std::vector<Point> all;
+    for (std::size_t s = 0; s < art.structures.size(); ++s) {
+        const Structure& structure = art.structures[s];
+        for (const InkShape& shape : structure.shapes) {
+            if (shape.cue != Cue::Always)
+                continue;
+            MovedShape out{static_cast<int>(s), shape.rings,   shape.tone,
+                           shape.gradient,      shape.opacity, shape.penStroke};
+            for (Ring& ring : out.rings) {
+                for (Point& p : ring.points)
+                    p = poser.placed(structure.limb, p);
+                all.insert(all.end(), ring.points.begin(), ring.points.end());
+            }
+            ink.shapes.push_back(std::move(out));
+        }
+    }
+    if (!all.empty())
+        ink.paper = boundsOf(all);
+    return ink;
+}
+
+}  // namespace fb

@@ -1,0 +1,56 @@
+"""Hip from the side: the sheet over both legs, the shirt drawn up to the ribs."""
+from engrave import Line, contour, mix, pen, ramp
+from hip_side_drape import FOLDS, height
+from hip_side_form import brightness
+from hip_side_relief import Grid, Silhouette, tint
+from hip_side_tools import cluster, hump, pool, rise, soft
+
+# the hem crosses the upper thigh, falls into the gap behind it, runs over the other thigh and out on the bed
+HEM = [(453, 80), (450, 94), (450.4, 116), (454, 142), (458, 170), (459, 198), (455, 226), (446, 252), (434, 275), (421, 297), (409, 319), (399.6, 341), (394, 361), (392, 379),
+       (397, 395), (410, 408), (430, 419), (458, 428), (492, 434)]
+SHEET_TOP = [(453, 80), (480, 69), (510, 58), (545, 46.6), (580, 35.6), (606, 27.6), (626, 25), (646, 28), (668, 38), (694, 48), (726, 57)]
+SHIRT = [(8, 143), (15, 152), (22, 178), (27, 212), (29, 250), (28, 290), (23, 330), (15, 362), (6, 379)]
+
+
+def washes(p):
+    p.linear("wash.sheet", "leg", (560, 380), (585, 456), [(0, "cloth-light"), (.2, "cloth-light"), (1, "cloth-light", 0)])
+
+
+SHEET = [(*SHEET_TOP[0], "c"), *SHEET_TOP[1:-1], (*SHEET_TOP[-1], "c"), (726, 90), (726, 120), (726, 160), (726, 200), (726, 240), (726, 280), (726, 320), (726, 360), (726, 400), (726, 430),
+         (726, 462, "c"), (690, 462), (650, 462), (610, 462), (560, 462, "c"), (520, 446), (*HEM[-1], "c"), *HEM[-2:0:-1]]
+
+
+def sheet(p):
+    p.on("cloth", "leg")
+    hem = Line(HEM)
+    p.area(SHEET, "wash.sheet")
+    grid = Grid((376, 14, 742, 474), 4)
+    edge = grid.sample(Silhouette(SHEET))
+    near = lambda q: ramp(q[1], (395, 1), (450, 0))
+    dark = [[min(1, max(0, (.70 - brightness(grid.node(i, j), height, .6)) / .5)) * near(grid.node(i, j)) if edge[j][i] > -7 else 0 for i in range(grid.nx)] for j in range(grid.ny)]
+    tint(p, grid, edge, dark, "cloth-shade", .62, 90)
+    for pts, up, wide in FOLDS:
+        ln = Line(pts)
+        soft(p, ln.shifted(1.5 * wide), ln, "cloth-shade", .05 * up, hump(.8))
+        p.ink(pen(ln, [.05, .08 * up, .11 * up, .05 * up, .05], .04, .9), "cloth-line", .65)
+    top = Line(SHEET_TOP)
+    p.ink(contour(top, .4, 1.1, side=-1, press=lambda t: ramp(t, (0, .8), (.6, 1), (1, .8))), "cloth-line")
+    # turned hem
+    band = Line(hem.shifted(lambda t: -9 - 2 * t, .01, .97))
+    soft(p, band.shifted(-7), band, "cloth-shade", .32, hump(.5))
+    p.ink(pen(band.part(0, .55), [.05, .5, .6, .3, .05]), "cloth-line", .7)
+    p.ink(pen(band.part(.6, 1), [.05, .5, .4, .05]), "cloth-line", .7)
+    p.ink(contour(hem, .5, 1.5, side=1, press=lambda t: ramp(t, (0, .6), (.3, .9), (.6, 1.1), (.8, .9), (1, .05))), "cloth-line")
+
+
+def shirt(p):
+    p.on("cloth", "pelvis")
+    hem = Line(SHIRT)
+    p.area([(-4, 142, "c"), (*SHIRT[0], "c"), *SHIRT[1:-1], (*SHIRT[-1], "c"), (-4, 383, "c"), (-4, 330), (-4, 262), (-4, 200)], "cloth-base")
+    soft(p, hem.shifted(12), hem, "cloth-shade", .4, hump(.5))
+    p.ink(contour(hem, .4, 1.3, side=-1, press=lambda t: ramp(t, (0, .5), (.6, 1.1), (1, .5))), "cloth-line")
+
+
+def draw(p):
+    sheet(p)
+    shirt(p)
