@@ -26,7 +26,7 @@ struct Target {
 
     Site site{};
     View view{};
-    Side side{};
+    Side side = Side::Right;  // as the rules build it; locate() turns it round
     Convention convention{};
     // The site's own length; the others are zero.
     Cm armLength;         // acromion to radiale

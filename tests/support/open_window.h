@@ -9,13 +9,14 @@
 
 namespace fb::test {
 
-// 100 percent text, two requests, landmarks drawn, no side question.
+// 100 percent text, two requests of the deltoid, landmarks drawn, no side question, no charts.
 [[nodiscard]] inline Preferences plainPreferences()
 {
     Preferences preferences;
     preferences.textPercent = 100;
     preferences.runLength = 2;
     preferences.asksSide = false;
+    preferences.mix = {};
     return preferences;
 }
 

@@ -96,6 +96,7 @@ Preferences plain()
     preferences.textPercent = 100;
     preferences.asksSide = false;
     preferences.runLength = 10;
+    preferences.mix = {};
     return preferences;
 }
 

@@ -112,7 +112,8 @@ TEST(LocateTest, LevelsOfALyingLimbRunAlongIt)
     EXPECT_NEAR(thigh.levels.at("trochanter"), 0.0, 1e-6);
     EXPECT_NEAR(thigh.levels.at("epicondyle"), thigh.thighLength.value(), 0.3);
     EXPECT_LT(thigh.levels.at("asis"), 0.0);
-    const Target left = target(adult(Sex::Male, 172, 70, Side::Left), Convention::VastusThirds, View::ThighSide);
+    const Target left =
+        target(adult(Sex::Male, 172, 70, Side::Left), Convention::VastusThirds, View::ThighSide);
     EXPECT_EQ(left.levels.at("epicondyle"), -thigh.levels.at("epicondyle"));
 }
 
