@@ -35,11 +35,14 @@ std::size_t levelIndex(const Limb& of, const char* name)
 TEST(LevelRuleTest, EqualMeasuresGiveTheDrawnRowsBack)
 {
     const BodyMeasures same = body(Sex::Male, 172, 70);
-    for (const char* name : {"arm", "forearm", "trunk"}) {
-        const auto rows = patientLevels(limb(name), Degrees{90}, same, same);
-        for (std::size_t i = 0; i < rows.size(); ++i) {
-            EXPECT_NEAR(rows[i].along, limb(name).levels[i].along.value(), 1e-9);
-            EXPECT_NEAR(rows[i].edges[3], limb(name).levels[i].skinFront.value(), 1e-9);
+    for (const View view : kViews) {
+        const Plate& plate = test::plateOf(view);
+        for (const Limb& drawn : plate.limbs) {
+            const auto rows = patientLevels(drawn, plate.azimuth, same, same);
+            for (std::size_t i = 0; i < rows.size(); ++i) {
+                EXPECT_NEAR(rows[i].along, drawn.levels[i].along.value(), 1e-9) << drawn.levels[i].name;
+                EXPECT_NEAR(rows[i].edges[3], drawn.levels[i].skinFront.value(), 1e-9) << drawn.levels[i].name;
+            }
         }
     }
 }
@@ -49,13 +52,16 @@ TEST(LevelRuleTest, FatMovesSkinAndNeverBone)
     const BodyMeasures reference = body(Sex::Male, 172, 70);
     const BodyMeasures lean = body(Sex::Female, 165, 49);
     const BodyMeasures heavy = body(Sex::Female, 165, 122);
-    for (const char* name : {"arm", "forearm", "trunk"}) {
-        const auto thin = patientLevels(limb(name), Degrees{90}, reference, lean);
-        const auto thick = patientLevels(limb(name), Degrees{90}, reference, heavy);
-        for (std::size_t i = 0; i < thin.size(); ++i) {
-            EXPECT_EQ(thin[i].edges[1], thick[i].edges[1]) << limb(name).levels[i].name;
-            EXPECT_EQ(thin[i].edges[2], thick[i].edges[2]) << limb(name).levels[i].name;
-            EXPECT_LE(thin[i].edges[3], thick[i].edges[3]) << limb(name).levels[i].name;
+    for (const View view : kViews) {
+        const Plate& plate = test::plateOf(view);
+        for (const Limb& drawn : plate.limbs) {
+            const auto thin = patientLevels(drawn, plate.azimuth, reference, lean);
+            const auto thick = patientLevels(drawn, plate.azimuth, reference, heavy);
+            for (std::size_t i = 0; i < thin.size(); ++i) {
+                EXPECT_EQ(thin[i].edges[1], thick[i].edges[1]) << drawn.levels[i].name;
+                EXPECT_EQ(thin[i].edges[2], thick[i].edges[2]) << drawn.levels[i].name;
+                EXPECT_LE(thin[i].edges[3], thick[i].edges[3]) << drawn.levels[i].name;
+            }
         }
     }
 }
@@ -69,6 +75,23 @@ TEST(LevelRuleTest, TheArmsLevelsStandAtTheirLengths)
     EXPECT_NEAR(rows[levelIndex(arm, "acromion")].along, 0.0, 1e-9);
     EXPECT_NEAR(rows[levelIndex(arm, "radiale")].along, tall.armLength.value(), 0.15);
     EXPECT_NEAR(rows[levelIndex(arm, "axilla")].along, tall.axillaDepth.value(), 0.15);
+}
+
+TEST(LevelRuleTest, TheHipsLevelsStandAtTheirHeights)
+{
+    const BodyMeasures reference = body(Sex::Male, 172, 70);
+    const BodyMeasures woman = body(Sex::Female, 158, 95);
+    const Plate& plate = test::plateOf(View::HipSide);
+    const Limb& pelvis = plate.limbs[static_cast<std::size_t>(plate.limbNamed("pelvis"))];
+    const auto rows = patientLevels(pelvis, plate.azimuth, reference, woman);
+    const double joint = woman.hipCentreAboveTrochanter.value();
+    EXPECT_NEAR(rows[levelIndex(pelvis, "asis")].along, joint - woman.spineAboveTrochanter.value(), 0.2);
+    EXPECT_NEAR(rows[levelIndex(pelvis, "crest")].along, joint - woman.crestAboveTrochanter.value(), 0.2);
+    EXPECT_NEAR(rows[levelIndex(pelvis, "hip")].along, 0.0, 1e-9);
+    const Limb& thigh = plate.limbs[static_cast<std::size_t>(plate.limbNamed("thigh"))];
+    const auto down = patientLevels(thigh, plate.azimuth, reference, woman);
+    EXPECT_NEAR(down[levelIndex(thigh, "trochanter")].along, joint, 0.1);
+    EXPECT_NEAR(down[levelIndex(thigh, "epicondyle")].along, joint + woman.thighLength.value(), 0.2);
 }
 
 TEST(LevelRuleTest, AnUnknownLevelFollowsItsLimb)

@@ -34,7 +34,7 @@ TEST(ProportionsTest, ABrokenTableIsNamed)
             EXPECT_EQ(read.error().problem, Problem::ProportionsBroken);
         }
     }
-    for (const char* key : {"measures", "axilla_share_of_arm", "older_stature", "least_arm_fat_mm"}) {
+    for (const char* key : {"measures", "axilla_share_of_arm", "older_stature", "least_arm_fat_mm", "pelvis"}) {
         json broken = whole;
         broken.erase(key);
         EXPECT_FALSE(Proportions::parse(broken.dump())) << key;
@@ -58,7 +58,8 @@ TEST(ProportionsTest, ABreadthGoesOnWithoutAStepWhereTheCurveTakesOver)
 TEST(ProportionsTest, BonesDoNotFollowWeight)
 {
     for (const Measure bone : {Measure::ArmLength, Measure::ForearmLength, Measure::HandBreadth,
-                               Measure::AcromialHeight, Measure::WaistHeight}) {
+                               Measure::AcromialHeight, Measure::WaistHeight, Measure::TrochanterHeight,
+                               Measure::IliacCrestHeight, Measure::ThighLength, Measure::HandLength}) {
         EXPECT_EQ(proportions().mean(bone, adult(Sex::Female, 165, 49)),
                   proportions().mean(bone, adult(Sex::Female, 165, 122)));
     }
@@ -85,6 +86,12 @@ TEST(ProportionsTest, IndividualDeviationsMoveTheirOwnMeasure)
     EXPECT_GT(body({0, 1, 0}).axillaDepth, mean.axillaDepth);
     EXPECT_GT(body({0, 0, 1}).midArmDepth, mean.midArmDepth);
     EXPECT_EQ(body({0, 1, 0}).armLength, mean.armLength);
+    EXPECT_NEAR((body({0, 0, 0, 1, 0, 0}).crestAboveTrochanter - mean.crestAboveTrochanter).value(),
+                proportions().residualSd(Measure::CrestAboveTrochanter, Sex::Male), 1e-9);
+    EXPECT_NEAR((body({0, 0, 0, 0, 1, 0}).thighLength - mean.thighLength).value(),
+                proportions().residualSd(Measure::ThighLength, Sex::Male), 1e-9);
+    EXPECT_GT(body({0, 0, 0, 0, 0, 1}).thighDepth, mean.thighDepth);
+    EXPECT_EQ(body({0, 0, 0, 0, 0, 1}).thighLength, mean.thighLength);
 }
 
 TEST(ProportionsTest, TheAxillaKeepsToItsShareOfTheArm)
@@ -104,4 +111,40 @@ TEST(ProportionsTest, FatNeverFallsBelowItsFloor)
 {
     EXPECT_EQ(measured(proportions(), adult(Sex::Male, 180, test::weightOf(13.5, 180))).armFat,
               proportions().leastArmFat());
+}
+
+TEST(ProportionsTest, TheSpineLiesBetweenTrochanterAndCrest)
+{
+    for (const Sex sex : kSexes) {
+        for (const double z : {-3.0, 0.0, 3.0}) {
+            const Patient patient =
+                Patient::make(40, sex, Cm{165}, Kg{65}, Side::Right, {0, 0, 0, z, 0, 0}).value();
+            const BodyMeasures body = measured(proportions(), patient);
+            EXPECT_GT(body.spineAboveTrochanter, body.hipCentreAboveTrochanter);
+            EXPECT_NEAR(body.spineAboveTrochanter / body.crestAboveTrochanter, proportions().spineShare(sex), 1e-12);
+        }
+    }
+}
+
+TEST(ProportionsTest, TheLengthsOfTheThighAreTheDifferencesOfItsHeights)
+{
+    // Least squares of a difference are the difference of least squares: a slip of the pen shows here.
+    for (const Sex sex : kSexes) {
+        const Patient patient = adult(sex, 168, 66);
+        const auto mean = [&](Measure m) { return proportions().mean(m, patient); };
+        EXPECT_NEAR(mean(Measure::IliacCrestHeight) - mean(Measure::TrochanterHeight),
+                    mean(Measure::CrestAboveTrochanter), 0.01);
+        EXPECT_NEAR(mean(Measure::TrochanterHeight) - mean(Measure::LateralEpicondyleHeight),
+                    mean(Measure::ThighLength), 0.01);
+    }
+}
+
+TEST(ProportionsTest, AHandGoesWithSexAndStature)
+{
+    const HandMeasures woman = measuredHand(proportions(), Sex::Female, Cm{163}).value();
+    const HandMeasures man = measuredHand(proportions(), Sex::Male, Cm{176}).value();
+    EXPECT_GT(man.length, woman.length);
+    EXPECT_GT(woman.length, woman.palm);
+    EXPECT_GT(woman.palm, woman.breadth);
+    EXPECT_EQ(measuredHand(proportions(), Sex::Female, Cm{90}).error().problem, Problem::StatureOutOfRange);
 }

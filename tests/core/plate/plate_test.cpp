@@ -14,8 +14,40 @@ namespace {
 
 const std::vector<const Plate*>& plates()
 {
-    static const std::vector<const Plate*> all{&test::sidePlate(), &test::threeQuarterPlate()};
+    static const std::vector<const Plate*> all = [] {
+        std::vector<const Plate*> read;
+        for (const View view : kViews)
+            read.push_back(&test::plateOf(view));
+        return read;
+    }();
     return all;
+}
+
+// Structures a nurse asks for, by the view that must show them.
+std::vector<const char*> structuresOf(View view)
+{
+    switch (view) {
+    case View::ShoulderSide:
+    case View::ShoulderThreeQuarter:
+        return {"scapula", "acromion", "clavicle", "humerus", "deltoid-tuberosity", "deltoid", "biceps",
+                "triceps", "pectoralis-major", "axillary-nerve", "radial-nerve",
+                "posterior-circumflex-humeral-artery", "subacromial-bursa"};
+    case View::HipSide:
+        return {"ilium", "sacrum", "femur", "gluteus-medius", "gluteus-maximus", "tensor-fasciae-latae",
+                "iliotibial-band", "vastus-lateralis", "superior-gluteal-nerve", "superior-gluteal-artery",
+                "sciatic-nerve"};
+    case View::HipBehind:
+        return {"ilium", "sacrum", "femur", "gluteus-medius", "gluteus-maximus", "superior-gluteal-nerve",
+                "superior-gluteal-artery", "sciatic-nerve"};
+    case View::ThighFront:
+        return {"femur", "patella", "vastus-lateralis", "rectus-femoris", "tensor-fasciae-latae", "femoral-artery",
+                "femoral-vein", "lateral-circumflex-femoral-artery"};
+    case View::ThighSide:
+        return {"femur", "patella", "vastus-lateralis", "rectus-femoris", "iliotibial-band",
+                "tensor-fasciae-latae", "sciatic-nerve"};
+    case View::OpenHand: return {};
+    }
+    return {};
 }
 
 int shapesIn(const Plate& plate, std::initializer_list<Layer> layers)
@@ -30,12 +62,28 @@ int shapesIn(const Plate& plate, std::initializer_list<Layer> layers)
 
 }  // namespace
 
-TEST(PlateTest, OnlyTheSideViewIsMarked)
+TEST(PlateTest, ExactlyTheAskedViewsAreMarked)
 {
-    EXPECT_TRUE(test::sidePlate().markable);
-    EXPECT_EQ(test::sidePlate().view, View::ShoulderSide);
-    EXPECT_FALSE(test::threeQuarterPlate().markable);
-    EXPECT_EQ(test::threeQuarterPlate().view, View::ShoulderThreeQuarter);
+    for (const Plate* plate : plates()) {
+        const auto asked = askedViews(siteOf(plate->view));
+        EXPECT_EQ(plate->markable, std::ranges::count(asked, plate->view) == 1) << wordOf(plate->view);
+    }
+}
+
+TEST(PlateTest, EveryPlateIsOfTheViewItsNameSays)
+{
+    for (const View view : kViews)
+        EXPECT_EQ(test::plateOf(view).view, view);
+    EXPECT_EQ(test::plateOf(View::OpenHand).view, View::OpenHand);
+}
+
+TEST(PlateTest, AllPlatesShowTheSameReferenceBody)
+{
+    for (const Plate* plate : plates()) {
+        EXPECT_EQ(plate->reference.stature, Cm{172}) << wordOf(plate->view);
+        EXPECT_EQ(plate->reference.weight, Kg{70}) << wordOf(plate->view);
+        EXPECT_EQ(plate->reference.sex, Sex::Male) << wordOf(plate->view);
+    }
 }
 
 TEST(PlateTest, EveryLayerHasInk)
@@ -58,10 +106,7 @@ TEST(PlateTest, StaysWithinThePaintBudget)
 TEST(PlateTest, TheNamedStructuresAreThereWithTitles)
 {
     for (const Plate* plate : plates()) {
-        for (const char* name :
-             {"scapula", "acromion", "clavicle", "humerus", "deltoid-tuberosity", "deltoid", "biceps",
-              "triceps", "pectoralis-major", "axillary-nerve", "radial-nerve",
-              "posterior-circumflex-humeral-artery", "subacromial-bursa"}) {
+        for (const char* name : structuresOf(plate->view)) {
             const auto it = std::ranges::find_if(plate->structures, [&](const Structure& s) {
                 return s.id.find(std::string(".") + name) != std::string::npos && !s.shapes.empty();
             });
@@ -74,7 +119,8 @@ TEST(PlateTest, TheNamedStructuresAreThereWithTitles)
 TEST(PlateTest, TheFirstLandmarkIsTheOrigin)
 {
     for (const Plate* plate : plates())
-        EXPECT_LT(length(plate->points.at("landmark.acromion.lateral").at), 1e-9) << wordOf(plate->view);
+        EXPECT_LT(length(plate->points.at(std::string(firstLandmark(plate->view))).at), 1e-9)
+            << wordOf(plate->view);
 }
 
 TEST(PlateTest, LandmarksLieOnTheBoneTheyName)

@@ -127,3 +127,28 @@ TEST(PolicyTest, OneNumberCanBeReplaced)
     EXPECT_EQ(test::defaultPolicy().withConvention(Convention::DeltoidHalfway).convention(Site::Deltoid),
               Convention::DeltoidHalfway);
 }
+
+TEST(PolicyTest, EverySiteHasAConventionOfItsOwn)
+{
+    for (const Site site : kSites)
+        EXPECT_EQ(siteOf(test::defaultPolicy().convention(site)), site);
+    const Policy changed = test::defaultPolicy().withConvention(Convention::VentroglutealMedians);
+    EXPECT_EQ(changed.convention(Site::Ventrogluteal), Convention::VentroglutealMedians);
+    EXPECT_EQ(changed.convention(Site::Deltoid), test::defaultPolicy().convention(Site::Deltoid));
+}
+
+TEST(PolicyTest, AConventionOfAnotherSiteIsRefused)
+{
+    const Fault fault = faultOf(R"({"conventions": {"ventrogluteal": "vl.thirds"}})");
+    EXPECT_EQ(fault.problem, Problem::ConventionOfAnotherSite);
+    EXPECT_EQ(fault.where, "conventions.ventrogluteal");
+    EXPECT_EQ(fault.what, "vl.thirds");
+}
+
+TEST(PolicyTest, AHandOutsideHumanRangeIsRefused)
+{
+    const Fault fault = faultOf(R"({"hand": {"length_cm": {"value": 25, "source": "lab's choice"}}})");
+    EXPECT_EQ(fault.problem, Problem::PolicyOutOfRange);
+    EXPECT_EQ(fault.where, "hand.length_cm");
+    EXPECT_EQ(fault.high, 24.0);
+}

@@ -104,3 +104,95 @@ TEST(PracticeTest, ARunHasALengthWithinReason)
     EXPECT_EQ(checkedSetup({1, 0, HelpLevel::Nothing, true}).error().problem, Problem::RunLengthOutOfRange);
     EXPECT_EQ(checkedSetup({1, 201, HelpLevel::Nothing, true}).error().high, 200.0);
 }
+
+namespace {
+
+Practice mixedRun(std::uint64_t seed, int length)
+{
+    return {test::atlas(),
+            test::defaultPolicy(),
+            {seed, length, HelpLevel::Nothing, false, RequestMix{SiteSet::all(), true}}};
+}
+
+bool ruledOut(const Request& request)
+{
+    return request.finding && rulesOut(*request.finding, request.site, request.patient.side());
+}
+
+}  // namespace
+
+TEST(PracticeTest, EverySiteIsMarkedAndGradedInAMixedRun)
+{
+    Practice run = mixedRun(11, 40);
+    while (run.phase() == Phase::Marking) {
+        ASSERT_TRUE(run.placeMark(run.target().ideal).value()) << run.request().number;
+        EXPECT_TRUE(run.grade());
+        const Attempt& attempt = *run.graded();
+        EXPECT_TRUE(attempt.grade.inside);
+        EXPECT_EQ(attempt.missedFinding, ruledOut(attempt.request));
+        EXPECT_EQ(attempt.grade.verdict, attempt.missedFinding ? Verdict::Unsafe : Verdict::OnTarget);
+        EXPECT_EQ(attempt.grade.points, attempt.missedFinding ? 0.0 : 1.0);
+        EXPECT_TRUE(run.next());
+    }
+    EXPECT_EQ(run.attempts().size(), 40U);
+}
+
+TEST(PracticeTest, RefusingIsGradedByTheChart)
+{
+    Practice run = mixedRun(12, 60);
+    int right = 0;
+    int needless = 0;
+    while (run.phase() == Phase::Marking) {
+        const Request request = run.request();
+        const FindingCode reason = request.finding ? request.finding->code : FindingCode::Rash;
+        EXPECT_TRUE(run.refuse(reason));
+        ASSERT_NE(run.graded(), nullptr);
+        ASSERT_TRUE(run.graded()->refusal);
+        EXPECT_EQ(run.graded()->refusal->reason, reason);
+        if (ruledOut(request)) {
+            EXPECT_EQ(run.graded()->refusal->outcome, RefusalOutcome::RightReason);
+            EXPECT_EQ(run.graded()->grade.points, 1.0);
+            ++right;
+        } else {
+            EXPECT_EQ(run.graded()->refusal->outcome, RefusalOutcome::NothingRulesOut);
+            EXPECT_EQ(run.graded()->grade.verdict, Verdict::OffTarget);
+            EXPECT_EQ(run.graded()->grade.points, 0.0);
+            ++needless;
+        }
+        EXPECT_TRUE(run.next());
+    }
+    EXPECT_GT(right, 3);
+    EXPECT_GT(needless, 10);
+}
+
+TEST(PracticeTest, TheWrongReasonEarnsNoPoint)
+{
+    Practice run = mixedRun(12, 60);
+    while (run.phase() == Phase::Marking && !ruledOut(run.request())) {
+        run.refuse(FindingCode::Rash);
+        run.next();
+    }
+    ASSERT_EQ(run.phase(), Phase::Marking);
+    const FindingCode other =
+        run.request().finding->code == FindingCode::Scar ? FindingCode::Rash : FindingCode::Scar;
+    ASSERT_TRUE(run.placeMark(run.target().ideal).value());
+    EXPECT_TRUE(run.refuse(other));
+    EXPECT_EQ(run.graded()->refusal->outcome, RefusalOutcome::WrongReason);
+    EXPECT_EQ(run.graded()->grade.points, 0.0);
+    EXPECT_FALSE(run.mark()) << "a refusal takes the place of the mark";
+}
+
+TEST(PracticeTest, RefusingOutOfTurnChangesNothing)
+{
+    Practice run = practice();
+    ASSERT_EQ(run.phase(), Phase::PickingSide);
+    EXPECT_FALSE(run.refuse(FindingCode::Rash));
+    EXPECT_TRUE(run.attempts().empty());
+}
+
+TEST(PracticeTest, ARunNeedsASite)
+{
+    PracticeSetup setup;
+    setup.mix.sites.set(Site::Deltoid, false);
+    EXPECT_EQ(checkedSetup(setup).error().problem, Problem::NoSiteChosen);
+}

@@ -61,3 +61,38 @@ TEST(SummaryTest, ALeanIsToldOnlyWhenItIsClear)
     EXPECT_EQ(lean({{0, -3}, {0, 3}, {0, -2.9}, {0, 3.2}}), Direction::None);
     EXPECT_EQ(lean({{0, -3}}), Direction::None);
 }
+
+TEST(SummaryTest, RefusalsAreCountedApartFromMarks)
+{
+    Attempt refused = attempt(Verdict::OnTarget, {});
+    refused.request.finding = Finding{FindingCode::Paralysis, BodyPart::WholeSide, refused.request.patient.side()};
+    refused.refusal = Refusal{FindingCode::Paralysis, RefusalOutcome::RightReason};
+    Attempt other = refused;
+    other.refusal->outcome = RefusalOutcome::WrongReason;
+    Attempt needless = attempt(Verdict::OffTarget, {});
+    needless.refusal = Refusal{FindingCode::Rash, RefusalOutcome::NothingRulesOut};
+    Attempt missed = attempt(Verdict::Unsafe, {0.1, 0.0});
+    missed.request.finding = refused.request.finding;
+    missed.missedFinding = true;
+    const std::vector<Attempt> run{refused, other, needless, missed, attempt(Verdict::OnTarget, {0.3, 0.4})};
+    const Summary s = summed(run);
+    EXPECT_EQ(s.attempts, 5);
+    EXPECT_EQ(s.marked, 2);
+    EXPECT_EQ(s.ruledOut, 3);
+    EXPECT_EQ(s.refusedRight, 1);
+    EXPECT_EQ(s.refusedOther, 1);
+    EXPECT_EQ(s.refusedNeedless, 1);
+    EXPECT_EQ(s.hits, 1);
+    EXPECT_EQ(s.unsafe, 1);
+    EXPECT_EQ(s.marks.size(), 2U);
+    EXPECT_NEAR(s.meanDistance.value(), (0.1 + 0.5) / 2, 1e-12);
+}
+
+TEST(SummaryTest, ASiteCanBeSummedAlone)
+{
+    std::vector<Attempt> run{attempt(Verdict::OnTarget, {}), attempt(Verdict::Unsafe, {})};
+    run.back().request.site = Site::Ventrogluteal;
+    EXPECT_EQ(summed(run, Site::Ventrogluteal).unsafe, 1);
+    EXPECT_EQ(summed(run, Site::Ventrogluteal).attempts, 1);
+    EXPECT_EQ(summed(run, Site::VastusLateralis).attempts, 0);
+}
