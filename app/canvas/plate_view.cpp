@@ -17,6 +17,7 @@ public:
 
     PlateStage stage;
     PlateInput input;
+    QString ownName;  // what the view calls itself until a page names it
 };
 
 PlateView::PlateView(QWidget* parent) : QWidget(parent), m_private(std::make_unique<Private>())
@@ -125,8 +126,11 @@ void PlateView::changeEvent(QEvent* event)
 
 void PlateView::retranslate()
 {
+    const bool isOwn = accessibleName() == m_private->ownName;
     //: Name of the drawing for a screen reader.
-    setAccessibleName(tr("Drawing of the patient"));
+    m_private->ownName = tr("Drawing of the patient");
+    if (isOwn)
+        setAccessibleName(m_private->ownName);
     setAccessibleDescription(
         tr("Arrows move the crosshair by 5 millimetres, with Shift by 1. Enter places the mark, "
            "Enter again asks for the grade. Backspace withdraws the mark. Plus and minus zoom, "

@@ -7,8 +7,8 @@ namespace fb {
 namespace arguments_detail {
 
 constexpr std::array<std::string_view, kOptionCount> kOptionWords{
-    "site", "side",       "age", "sex",    "stature", "weight", "convention",
-    "view", "individual", "at",  "policy", "out",     "layers", "width"};
+    "site",       "side", "age", "sex",    "stature", "weight", "convention", "view",
+    "individual", "hand", "at",  "policy", "out",     "layers", "width"};
 
 constexpr std::array kCommands{Command::Locate, Command::Grade, Command::Draw};
 

@@ -31,6 +31,7 @@ enum class Option {
     Convention,
     View,
     Individual,
+    Hand,
     At,
     Policy,
     Out,
@@ -73,11 +74,15 @@ struct Query {
     View view{};
     Convention convention{};
     Patient patient;
+    std::optional<Cm> hand;  // length of the hand that finds the site; none: the policy's
 };
 
 // Checks in the order site, side, age, sex, stature, weight; the first fault is told. Without
 // a convention the policy's own is taken, without a view the one the site is asked in.
 [[nodiscard]] Result<Query> queryOf(const Arguments& arguments, const Policy& policy);
+
+// The policy with the hand that was asked for.
+[[nodiscard]] Policy policyOf(const Query& query, const Policy& policy);
 
 // --at as "X,Y" in cm: ArgumentMissing without it, MarkNotAPoint when it is something else.
 [[nodiscard]] Result<Point> markOf(const Arguments& arguments);

@@ -21,7 +21,47 @@ void putPatient(JsonWriter& json, const Patient& patient)
     json.key("arm_length").number(individual.armLength);
     json.key("axilla_gap").number(individual.axillaGap);
     json.key("arm_girth").number(individual.armGirth);
+    json.key("crest_gap").number(individual.crestGap);
+    json.key("thigh_length").number(individual.thighLength);
+    json.key("thigh_girth").number(individual.thighGirth);
     json.endObject().endObject();
+}
+
+// The lengths of the site at hand.
+void putLengths(JsonWriter& json, const Target& target)
+{
+    switch (target.site) {
+    case Site::Deltoid:
+        json.key("arm_length_cm").number(target.armLength.value());
+        json.key("axilla_depth_cm").number(target.axillaDepth.value());
+        return;
+    case Site::VastusLateralis: json.key("thigh_length_cm").number(target.thighLength.value()); break;
+    case Site::Ventrogluteal:
+        json.key("asis_to_trochanter_cm").number(target.asisToTrochanter.value());
+        break;
+    }
+    json.key("heights_cm").beginObject();
+    for (const auto& [name, height] : target.heights)
+        json.key(name).number(height);
+    json.endObject();
+}
+
+// The hand that finds the site, where the convention lays one.
+void putHand(JsonWriter& json, const Target& target)
+{
+    if (!target.hand)
+        return;
+    const HandPose& hand = *target.hand;
+    json.key("hand").beginObject();
+    json.key("which").text(wordOf(hand.hand));
+    json.key("length_cm").number(hand.length.value());
+    json.key("opening_degrees").number(hand.opening.value());
+    json.key("pinned_by").text(wordOf(hand.pin));
+    json.key("wrist").point(hand.wrist);
+    json.key("fork").point(hand.fork);
+    json.key("index_tip").point(hand.indexTip);
+    json.key("middle_tip").point(hand.middleTip);
+    json.endObject();
 }
 
 void putPlaces(JsonWriter& json, const Target& target)
@@ -69,10 +109,11 @@ void putLocated(JsonWriter& json, const Query& query, const Policy& policy, cons
     json.key("view").text(wordOf(query.view));
     json.key("convention").text(wordOf(query.convention));
     json.key("policy").text(policy.name());
-    json.key("arm_length_cm").number(target.armLength.value());
-    json.key("axilla_depth_cm").number(target.axillaDepth.value());
+    json.key("measured_in").text(target.surface.isSkin() ? "skin_cm" : "plane_cm");
+    putLengths(json, target);
     putPlaces(json, target);
     putTarget(json, target);
+    putHand(json, target);
 }
 
 void putHazardOrNull(JsonWriter& json, std::string_view key, const std::optional<HazardCode>& code)
@@ -84,7 +125,7 @@ void putHazardOrNull(JsonWriter& json, std::string_view key, const std::optional
         json.null();
 }
 
-void putReason(JsonWriter& json, const Grade& grade)
+void putReason(JsonWriter& json, Site site, const Grade& grade)
 {
     const Reason& reason = grade.reason;
     json.key("reason").beginObject();
@@ -97,11 +138,11 @@ void putReason(JsonWriter& json, const Grade& grade)
         json.number(reason.clearance.value());
     else
         json.null();
-    json.key("sentence").text(reasonSentence(grade).toStdString());
+    json.key("sentence").text(reasonSentence(site, grade).toStdString());
     json.endObject();
 }
 
-void putGrade(JsonWriter& json, Point mark, const Grade& grade)
+void putGrade(JsonWriter& json, Site site, Point mark, const Grade& grade)
 {
     json.key("mark").point(mark);
     json.key("inside").boolean(grade.inside);
@@ -113,7 +154,7 @@ void putGrade(JsonWriter& json, Point mark, const Grade& grade)
     json.key("distance_to_ideal_cm").number(grade.distanceToIdeal.value());
     json.key("verdict").text(wordOf(grade.verdict));
     putHazardOrNull(json, "hazard", grade.hazard);
-    putReason(json, grade);
+    putReason(json, site, grade);
     json.key("points").number(grade.points);
 }
 
@@ -138,7 +179,7 @@ void appendGradeJson(std::string& out, const Query& query, const Policy& policy,
     JsonWriter json(out);
     json.beginObject();
     putLocated(json, query, policy, target);
-    putGrade(json, mark, grade);
+    putGrade(json, target.site, mark, grade);
     putCaution(json);
     json.endObject();
 }

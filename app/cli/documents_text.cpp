@@ -60,6 +60,36 @@ QString hazardsText(const Target& target, bool near)
     return names.isEmpty() ? DocumentWords::tr("none") : names.join(QStringLiteral("; "));
 }
 
+QString lengthLine(const Target& target)
+{
+    switch (target.site) {
+    case Site::Deltoid:
+        return line(DocumentWords::tr("Arm"),
+                    DocumentWords::tr("%1 cm from acromion to radiale, armpit level %2 cm below the acromion")
+                        .arg(oneDecimal(target.armLength.value()), oneDecimal(target.axillaDepth.value())));
+    case Site::VastusLateralis:
+        return line(DocumentWords::tr("Thigh"),
+                    DocumentWords::tr("%1 cm from greater trochanter to lateral femoral condyle")
+                        .arg(oneDecimal(target.thighLength.value())));
+    case Site::Ventrogluteal:
+        return line(DocumentWords::tr("Hip"),
+                    DocumentWords::tr("%1 cm from greater trochanter to anterior superior iliac spine")
+                        .arg(oneDecimal(target.asisToTrochanter.value())));
+    }
+    return {};
+}
+
+// Which hand is laid, where the convention lays one.
+QString handLine(const Target& target)
+{
+    if (!target.hand)
+        return {};
+    const QString length = oneDecimal(target.hand->length.value());
+    const QString sentence = target.hand->hand == Side::Left ? DocumentWords::tr("left hand of %1 cm")
+                                                             : DocumentWords::tr("right hand of %1 cm");
+    return line(DocumentWords::tr("Hand"), sentence.arg(length));
+}
+
 QString located(const Query& query, const Target& target)
 {
     const Bounds region = target.region.bounds();
@@ -67,20 +97,21 @@ QString located(const Query& query, const Target& target)
            line(DocumentWords::tr("Convention"),
                 DocumentWords::tr("%1 (%2)").arg(conventionName(query.convention),
                                                  wordText(wordOf(query.convention)))) +
-           line(DocumentWords::tr("Arm"),
-                DocumentWords::tr("%1 cm from acromion to radiale, armpit level %2 cm below the acromion")
-                    .arg(oneDecimal(target.armLength.value()), oneDecimal(target.axillaDepth.value()))) +
+           lengthLine(target) +
            line(DocumentWords::tr("Region"), DocumentWords::tr("x %1 to %2 cm, y %3 to %4 cm")
                                                  .arg(oneDecimal(region.low.x), oneDecimal(region.high.x),
                                                       oneDecimal(region.high.y), oneDecimal(region.low.y))) +
-           line(DocumentWords::tr("Ideal point"), pointText(target.ideal));
+           line(DocumentWords::tr("Ideal point"), pointText(target.ideal)) + handLine(target);
 }
 
-QString frameLine()
+QString frameLine(const Target& target)
 {
-    return line(
-        DocumentWords::tr("Measured"),
-        DocumentWords::tr("on the drawing, from the acromion's lateral edge, x to the viewer's right, y up"));
+    const QString from =
+        target.site == Site::Deltoid
+            ? DocumentWords::tr(
+                  "on the drawing, from the acromion's lateral edge, x to the viewer's right, y up")
+            : DocumentWords::tr("on the drawing, from the greater trochanter, x to the viewer's right, y up");
+    return line(DocumentWords::tr("Measured"), from);
 }
 
 }  // namespace documents_text_detail
@@ -96,10 +127,17 @@ QString patientText(const Patient& patient) { return line(DocumentWords::tr("Pat
 
 QString titleText(const Query& query)
 {
+    const bool left = query.patient.side() == Side::Left;
     switch (query.site) {
     case Site::Deltoid:
-        return query.patient.side() == Side::Left ? DocumentWords::tr("Deltoid site, left arm")
-                                                  : DocumentWords::tr("Deltoid site, right arm");
+        return left ? DocumentWords::tr("Deltoid site, left arm")
+                    : DocumentWords::tr("Deltoid site, right arm");
+    case Site::VastusLateralis:
+        return left ? DocumentWords::tr("Vastus lateralis site, left thigh")
+                    : DocumentWords::tr("Vastus lateralis site, right thigh");
+    case Site::Ventrogluteal:
+        return left ? DocumentWords::tr("Ventrogluteal site, left hip")
+                    : DocumentWords::tr("Ventrogluteal site, right hip");
     }
     return {};
 }
@@ -114,8 +152,8 @@ QString locateText(const Query& query, const Target& target)
 {
     return line(DocumentWords::tr("Request"), requestText(query.site, query.patient.side())) +
            located(query, target) + line(DocumentWords::tr("Never enter"), hazardsText(target, false)) +
-           line(DocumentWords::tr("Keep in mind"), hazardsText(target, true)) + frameLine() + cautionText() +
-           QLatin1Char('\n');
+           line(DocumentWords::tr("Keep in mind"), hazardsText(target, true)) + frameLine(target) +
+           cautionText() + QLatin1Char('\n');
 }
 
 QString gradeText(const Query& query, const Target& target, Point mark, const Grade& grade)
@@ -123,9 +161,9 @@ QString gradeText(const Query& query, const Target& target, Point mark, const Gr
     return line(DocumentWords::tr("Request"), requestText(query.site, query.patient.side())) +
            located(query, target) + line(DocumentWords::tr("Mark"), pointText(mark)) +
            line(DocumentWords::tr("Verdict"), verdictName(grade.verdict)) +
-           line(DocumentWords::tr("Reason"), reasonSentence(grade)) +
-           line(DocumentWords::tr("Off ideal"), offsetsText(grade)) +
-           line(DocumentWords::tr("Border"), borderText(grade.distanceToBorder)) + frameLine() +
+           line(DocumentWords::tr("Reason"), reasonSentence(query.site, grade)) +
+           line(DocumentWords::tr("Off ideal"), offsetsText(query.site, grade)) +
+           line(DocumentWords::tr("Border"), borderText(grade.distanceToBorder)) + frameLine(target) +
            cautionText() + QLatin1Char('\n');
 }
 

@@ -98,7 +98,8 @@ Result<PlateSheet> sheetOf(const Query& query, const Policy& policy, const Libra
         sheet.mark = QPointF(mark->x, mark->y);
         sheet.scene = gradedScene(*target, *mark, *grade);
         //: The verdict, then the sentence of reason.
-        sheet.verdict = DrawWords::tr("%1. %2").arg(verdictName(grade->verdict), reasonSentence(*grade));
+        sheet.verdict =
+            DrawWords::tr("%1. %2").arg(verdictName(grade->verdict), reasonSentence(query.site, *grade));
     }
     auto picture = pictureOf(query, library);
     if (!picture)

@@ -17,7 +17,7 @@ Result<Policy> policyFor(const Arguments& arguments, const Library& library)
 Result<Target> targetFor(const Query& query, const Policy& policy, const Library& library)
 {
     return library.atlas(query.view).and_then([&](const Atlas& atlas) {
-        return locate(atlas, policy, query.patient, query.convention, query.view);
+        return locate(atlas, policyOf(query, policy), query.patient, query.convention, query.view);
     });
 }
 

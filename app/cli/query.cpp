@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "app/cli/arguments.h"
+#include "core/hand/hand_pose.h"
 
 namespace fb {
 
@@ -62,17 +63,18 @@ Result<Individual> individualFrom(const std::string& text)
     constexpr double kMost = 3.0;
     if (text.empty())
         return Individual{};
-    std::array<double, 3> z{};
+    // The arm's three alone, or those of hip and thigh after them.
+    std::array<double, 6> z{};
     const auto parts = partsOf(text);
-    bool good = parts.size() == z.size();
-    for (std::size_t i = 0; good && i < z.size(); ++i) {
+    bool good = parts.size() == 3 || parts.size() == z.size();
+    for (std::size_t i = 0; good && i < parts.size(); ++i) {
         const auto value = numberFrom(parts[i]);
         good = value && std::abs(*value) <= kMost;
         z[i] = value.value_or(0.0);
     }
     if (!good)
         return fault(Problem::ArgumentBadValue, "--individual", text, -kMost, kMost);
-    return Individual{z[0], z[1], z[2]};
+    return Individual{z[0], z[1], z[2], z[3], z[4], z[5]};
 }
 
 Result<Patient> patientFrom(const Arguments& arguments)
@@ -110,22 +112,38 @@ Result<Query> queryOf(const Arguments& arguments, const Policy& policy)
     const auto patient = patientFrom(arguments);
     if (!patient)
         return tl::unexpected(patient.error());
-    Query query{*site, View::ShoulderSide, policy.convention(*site), *patient};
+    Query query{*site, askedViews(*site).front(), policy.convention(*site), *patient, {}};
     if (const std::string& text = arguments.value(Option::Convention); !text.empty()) {
         const auto convention = conventionFrom(text);
         if (!convention)
             return fault(Problem::ConventionUnknown, {}, text);
         if (siteOf(*convention) != *site)
-            return fault(Problem::ConventionOfAnotherSite, {}, text);
+            return fault(Problem::ConventionOfAnotherSite, std::string(wordOf(*site)), text);
         query.convention = *convention;
     }
     if (const std::string& text = arguments.value(Option::View); !text.empty()) {
         const auto view = viewFrom(text);
         if (!view)
             return fault(Problem::ViewUnknown, {}, text);
+        if (siteOf(*view) != *site)
+            return fault(Problem::ViewOfAnotherSite, std::string(wordOf(*site)), text);
         query.view = *view;
     }
+    if (const std::string& text = arguments.value(Option::Hand); !text.empty()) {
+        const auto length = numberFrom(text);
+        if (!length)
+            return fault(Problem::ArgumentBadValue, "--hand", text);
+        const auto hand = checkedHandLength(Cm{*length});
+        if (!hand)
+            return tl::unexpected(hand.error());
+        query.hand = *hand;
+    }
     return query;
+}
+
+Policy policyOf(const Query& query, const Policy& policy)
+{
+    return query.hand ? policy.with(PolicyKey::HandLength, query.hand->value()) : policy;
 }
 
 Result<Point> markOf(const Arguments& arguments)

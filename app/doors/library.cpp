@@ -34,7 +34,10 @@ std::string_view viewOf(const QByteArray& text)
 QString plateFile(View view)
 {
     const std::string_view word = wordOf(view);
-    return QStringLiteral(":/plates/%1.svg").arg(QLatin1StringView(word.data(), qsizetype(word.size())));
+    // A hand is no picture of a patient and has a folder of its own.
+    const QString pattern =
+        view == View::OpenHand ? QStringLiteral(":/hands/%1.svg") : QStringLiteral(":/plates/%1.svg");
+    return pattern.arg(QLatin1StringView(word.data(), qsizetype(word.size())));
 }
 
 Result<Plate> shippedPlate(View view)
@@ -76,9 +79,14 @@ Result<std::shared_ptr<const Library>> Library::load()
 const Result<Plate>& Library::read(View view) const
 {
     Shelf& shelf = m_shelves[static_cast<std::size_t>(view)];
-    std::call_once(shelf.once, [&] { shelf.plate.emplace(shippedPlate(view)); });
+    std::call_once(shelf.once, [&] {
+        shelf.plate.emplace(shippedPlate(view));
+        shelf.isRead = true;
+    });
     return *shelf.plate;
 }
+
+bool Library::isRead(View view) const { return m_shelves[static_cast<std::size_t>(view)].isRead; }
 
 Result<std::shared_ptr<const Plate>> Library::plate(View view) const
 {
@@ -90,17 +98,13 @@ Result<std::shared_ptr<const Plate>> Library::plate(View view) const
 
 Result<Atlas> Library::atlas(View view) const
 {
-    const Result<Plate>& side = read(View::ShoulderSide);
-    if (!side)
-        return tl::unexpected(side.error());
     Atlas atlas;
-    atlas.side = &*side;
     atlas.proportions = &*m_proportions;
-    if (view == View::ShoulderThreeQuarter) {
-        const Result<Plate>& other = read(view);
-        if (!other)
-            return tl::unexpected(other.error());
-        atlas.threeQuarter = &*other;
+    for (const View needed : neededPlates(view)) {
+        const Result<Plate>& plate = read(needed);
+        if (!plate)
+            return tl::unexpected(plate.error());
+        atlas.plates[static_cast<std::size_t>(needed)] = &*plate;
     }
     return atlas;
 }

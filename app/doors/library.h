@@ -7,6 +7,7 @@
 
 #include <QString>
 #include <array>
+#include <atomic>
 #include <memory>
 #include <mutex>
 #include <optional>
@@ -28,13 +29,15 @@ public:
     [[nodiscard]] const Proportions& proportions() const { return *m_proportions; }
     [[nodiscard]] const Policy& defaultPolicy() const { return *m_policy; }
 
-    // The plate of a view, read on first use; it keeps the library alive. The same fault again
-    // for a plate that could not be read.
+    // The plate of a view or the open hand, read on first use; it keeps the library alive. The same fault
+    // again for a plate that could not be read.
     [[nodiscard]] Result<std::shared_ptr<const Plate>> plate(View view) const;
 
-    // What a target in this view is computed from: the side plate, where the site is asked,
-    // and the plate of the view itself. The other view's plate stays unread, its pointer null.
-    // The library must outlive the atlas.
+    // Whether plate() would answer at once, with the plate or its fault.
+    [[nodiscard]] bool isRead(View view) const;
+
+    // What a target in this view is computed from: exactly the plates of neededPlates(view), the
+    // pointers of all others null. The library must outlive the atlas.
     [[nodiscard]] Result<Atlas> atlas(View view = View::ShoulderSide) const;
 
     // A lab's own policy file over the shipped one. PolicyNotReadable names the file.
@@ -45,13 +48,14 @@ private:
 
     struct Shelf {
         std::once_flag once;
+        std::atomic<bool> isRead = false;
         std::optional<Result<Plate>> plate;
     };
     [[nodiscard]] const Result<Plate>& read(View view) const;
 
     std::optional<Proportions> m_proportions;
     std::optional<Policy> m_policy;
-    mutable std::array<Shelf, kViews.size()> m_shelves;
+    mutable std::array<Shelf, kPlateCount> m_shelves;
 };
 
 }  // namespace fb

@@ -1,9 +1,12 @@
 #include "app/doors/settings.h"
 
 #include <QSettings>
+#include <QStringList>
 #include <algorithm>
 #include <array>
 #include <memory>
+
+#include "core/hand/hand_pose.h"
 
 namespace fb {
 
@@ -33,10 +36,57 @@ int textPercentFrom(const QVariant& stored)
     return std::ranges::find(kTextPercents, value) != kTextPercents.end() ? value : 0;
 }
 
-QString textOf(Convention convention)
+template <class Enum>
+QString textOf(Enum value)
 {
-    const std::string_view word = wordOf(convention);
+    const std::string_view word = wordOf(value);
     return QString::fromLatin1(word.data(), static_cast<qsizetype>(word.size()));
+}
+
+// A list of words; one without a single site in it is the fallback.
+SiteSet sitesFrom(const QString& stored, const SiteSet& fallback)
+{
+    SiteSet sites{{false, false, false}};
+    for (const QString& word : stored.split(QLatin1Char(' '))) {
+        if (const auto site = siteFrom(word.toStdString()))
+            sites.set(*site, true);
+    }
+    return sites.count() > 0 ? sites : fallback;
+}
+
+QString textOf(const SiteSet& sites)
+{
+    QStringList words;
+    for (const Site site : kSites) {
+        if (sites.has(site))
+            words << textOf(site);
+    }
+    return words.join(QLatin1Char(' '));
+}
+
+QString keyOf(Site site) { return QStringLiteral("practice/convention_%1").arg(textOf(site)); }
+
+OwnChoices choicesFrom(const QSettings& stored)
+{
+    OwnChoices own;
+    for (const Site site : kSites) {
+        const auto convention = conventionFrom(stored.value(keyOf(site)).toString().toStdString());
+        if (convention && siteOf(*convention) == site)
+            own.choose(*convention);
+    }
+    if (const auto hand = checkedHandLength(Cm{stored.value(QStringLiteral("practice/hand_cm")).toDouble()}))
+        own.handLength = *hand;
+    return own;
+}
+
+void write(QSettings& stored, const OwnChoices& own)
+{
+    for (const Site site : kSites) {
+        const auto convention = own.convention(site);
+        stored.setValue(keyOf(site), convention ? textOf(*convention) : QString());
+    }
+    stored.setValue(QStringLiteral("practice/hand_cm"),
+                    own.handLength ? QVariant(own.handLength->value()) : QVariant(QString()));
 }
 
 }  // namespace settings_detail
@@ -57,8 +107,10 @@ Preferences StoredSettings::load() const
     read.runLength = checkedSetup(setup) ? setup.length : fallback.runLength;
     read.help = enumFrom(stored->value(QStringLiteral("practice/help")), kHelpLevelCount, fallback.help);
     read.asksSide = stored->value(QStringLiteral("practice/asks_side"), fallback.asksSide).toBool();
-    read.convention =
-        conventionFrom(stored->value(QStringLiteral("practice/convention")).toString().toStdString());
+    read.mix.sites =
+        sitesFrom(stored->value(QStringLiteral("practice/sites")).toString(), fallback.mix.sites);
+    read.mix.findings = stored->value(QStringLiteral("practice/findings"), fallback.mix.findings).toBool();
+    read.own = choicesFrom(*stored);
     return read;
 }
 
@@ -73,8 +125,9 @@ void StoredSettings::save(const Preferences& preferences)
     stored->setValue(QStringLiteral("practice/length"), preferences.runLength);
     stored->setValue(QStringLiteral("practice/help"), static_cast<int>(preferences.help));
     stored->setValue(QStringLiteral("practice/asks_side"), preferences.asksSide);
-    stored->setValue(QStringLiteral("practice/convention"),
-                     preferences.convention ? textOf(*preferences.convention) : QString());
+    stored->setValue(QStringLiteral("practice/sites"), textOf(preferences.mix.sites));
+    stored->setValue(QStringLiteral("practice/findings"), preferences.mix.findings);
+    write(*stored, preferences.own);
 }
 
 }  // namespace fb

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QString>
+#include <array>
 #include <optional>
 
 #include "app/look/palette.h"
@@ -10,6 +11,24 @@
 #include "core/session/practice.h"
 
 namespace fb {
+
+// What a learner sets over the policy's own numbers.
+struct OwnChoices {
+    // One a site; none: the policy's own.
+    std::array<std::optional<Convention>, kSites.size()> conventions;
+    std::optional<Cm> handLength;  // of the learner's hand, 13 to 24 cm; none: the policy's
+
+    [[nodiscard]] std::optional<Convention> convention(Site site) const
+    {
+        return conventions[static_cast<std::size_t>(site)];
+    }
+    void choose(Convention convention)
+    {
+        conventions[static_cast<std::size_t>(siteOf(convention))] = convention;
+    }
+
+    friend bool operator==(const OwnChoices&, const OwnChoices&) = default;
+};
 
 struct Preferences {
     PaletteKind palette = PaletteKind::Light;
@@ -19,7 +38,8 @@ struct Preferences {
     int runLength = PracticeSetup{}.length;
     HelpLevel help = PracticeSetup{}.help;
     bool asksSide = PracticeSetup{}.asksSide;
-    std::optional<Convention> convention;  // none: the policy's own
+    RequestMix mix{SiteSet::all(), true};  // at least one site
+    OwnChoices own;
 
     friend bool operator==(const Preferences&, const Preferences&) = default;
 };

@@ -7,16 +7,33 @@
 #include "app/look/icons.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
+#include "app/words/finding_words.h"
 #include "app/words/grade_words.h"
 #include "app/words/site_words.h"
 
 namespace fb {
 
+namespace grade_panel_detail {
+
+QString refusalTitle(RefusalOutcome outcome)
+{
+    switch (outcome) {
+    //: The learner answered "not here" instead of marking a place; what that came to.
+    case RefusalOutcome::RightReason: return GradePanel::tr("Rightly refused");
+    case RefusalOutcome::WrongReason: return GradePanel::tr("Refused for another reason");
+    case RefusalOutcome::NothingRulesOut: return GradePanel::tr("Refused without need");
+    }
+    return {};
+}
+
+}  // namespace grade_panel_detail
+
 GradePanel::GradePanel(QWidget* parent)
     : QWidget(parent),
       m_icon(new QLabel(this)),
       m_verdict(parts::text(this, "verdict", "title")),
-      m_reason(parts::text(this, "reason"))
+      m_reason(parts::text(this, "reason")),
+      m_measure(parts::text(this, "measure", "small"))
 {
     static constexpr const char* kNames[RowCount]{"alongName", "acrossName", "idealName", "borderName",
                                                   "pointsName"};
@@ -48,27 +65,51 @@ GradePanel::GradePanel(QWidget* parent)
     grid->setColumnStretch(0, kNameShare);
     grid->setColumnStretch(1, kValueShare);
     column->addLayout(grid);
+    column->addWidget(m_measure);
 }
 
-void GradePanel::showAttempt(const Attempt& attempt)
+void GradePanel::showAttempt(const Attempt& attempt, const Target& target)
+{
+    m_shown = attempt.grade.verdict;
+    sayVerdict(attempt);
+    sayOffsets(attempt, target);
+    paintVerdict();
+}
+
+void GradePanel::sayVerdict(const Attempt& attempt)
+{
+    const Request& request = attempt.request;
+    if (attempt.refusal) {
+        m_verdict->setText(grade_panel_detail::refusalTitle(attempt.refusal->outcome));
+        m_reason->setText(
+            refusalSentence(attempt.refusal->outcome, request.finding, attempt.refusal->reason));
+        return;
+    }
+    m_verdict->setText(verdictName(attempt.grade.verdict));
+    m_reason->setText(attempt.missedFinding ? missedFindingSentence(*request.finding)
+                                            : reasonSentence(request.site, attempt.grade));
+}
+
+void GradePanel::sayOffsets(const Attempt& attempt, const Target& target)
 {
     const Grade& grade = attempt.grade;
-    m_shown = grade.verdict;
-    m_verdict->setText(verdictName(grade.verdict));
-    m_reason->setText(reasonSentence(grade));
-    //: Offset along the arm, toward shoulder or elbow.
-    m_names[AlongRow]->setText(tr("Along the arm"));
-    //: Offset around the arm, toward front or back.
-    m_names[AcrossRow]->setText(tr("Around the arm"));
+    m_names[AlongRow]->setText(alongName(target.site));
+    m_names[AcrossRow]->setText(acrossName(target.site));
     m_names[IdealRow]->setText(tr("To the ideal point"));
     m_names[BorderRow]->setText(tr("To the region's border"));
     m_names[PointsRow]->setText(tr("Points"));
     m_values[AlongRow]->setText(alongText(grade.offDistal));
-    m_values[AcrossRow]->setText(acrossText(grade.offAnterior));
+    m_values[AcrossRow]->setText(acrossText(target.site, grade.offAnterior));
     m_values[IdealRow]->setText(cmText(grade.distanceToIdeal.value()));
     m_values[BorderRow]->setText(borderText(grade.distanceToBorder));
     m_values[PointsRow]->setText(QLocale().toString(grade.points));
-    paintVerdict();
+    m_measure->setText(measureNote(target));
+    const bool marked = !attempt.refusal;
+    for (int row = AlongRow; row < PointsRow; ++row) {
+        m_names[row]->setVisible(marked);
+        m_values[row]->setVisible(marked);
+    }
+    m_measure->setVisible(marked);
 }
 
 void GradePanel::setScheme(const Scheme& scheme)

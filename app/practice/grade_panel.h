@@ -1,5 +1,5 @@
-// What a mark came to: the verdict with its shape and word, the sentence of reason, the
-// offsets in centimetres and the points.
+// What an answer came to: the verdict with its shape and word and the sentence of reason; of a
+// mark also the offsets in centimetres, which centimetres they are, and the points.
 #pragma once
 
 #include <QWidget>
@@ -18,12 +18,14 @@ class GradePanel : public QWidget {
 public:
     explicit GradePanel(QWidget* parent = nullptr);
 
-    void showAttempt(const Attempt& attempt);
+    void showAttempt(const Attempt& attempt, const Target& target);
     void setScheme(const Scheme& scheme);
 
 private:
     enum Row { AlongRow, AcrossRow, IdealRow, BorderRow, PointsRow, RowCount };
 
+    void sayVerdict(const Attempt& attempt);
+    void sayOffsets(const Attempt& attempt, const Target& target);
     void paintVerdict();
 
     QLabel* m_icon;
@@ -31,6 +33,7 @@ private:
     QLabel* m_reason;
     QLabel* m_names[RowCount];
     QLabel* m_values[RowCount];
+    QLabel* m_measure;
     Scheme m_scheme;
     std::optional<Verdict> m_shown;
 };

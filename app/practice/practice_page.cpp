@@ -1,6 +1,7 @@
 #include "app/practice/practice_page.h"
 
 #include <QEvent>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
@@ -10,10 +11,12 @@
 
 #include "app/canvas/side_picker.h"
 #include "app/look/style.h"
+#include "app/practice/companion_panel.h"
 #include "app/practice/grade_panel.h"
 #include "app/practice/notice.h"
 #include "app/practice/parts.h"
 #include "app/practice/plate_bar.h"
+#include "app/practice/refusal_panel.h"
 #include "app/practice/request_panel.h"
 #include "app/practice/run_dialog.h"
 #include "app/practice/summary_page.h"
@@ -35,11 +38,15 @@ PracticePage::PracticePage(PracticePresenter& presenter, QWidget* parent)
       m_bar(new PlateBar(m_practising)),
       m_request(new RequestPanel),
       m_hint(parts::text(m_practising, "hint")),
+      m_refusal(new RefusalPanel(m_practising)),
       m_grade(new GradePanel(m_practising)),
       m_whyButton(parts::toggle(m_practising, "why")),
       m_notice(new Notice(this)),
       m_gradeButton(parts::mainButton(m_practising, "grade")),
+      m_refuseButton(parts::button(m_practising, "notHere")),
+      m_confirmButton(parts::mainButton(m_practising, "confirmNotHere")),
       m_withdrawButton(parts::button(m_practising, "withdraw")),
+      m_backButton(parts::button(m_practising, "backToPlate")),
       m_nextButton(parts::mainButton(m_practising, "next"))
 {
     m_plate->setObjectName(QStringLiteral("plate"));
@@ -101,6 +108,7 @@ QWidget* PracticePage::column()
     m_words->addWidget(m_request);
     m_words->addWidget(parts::rule(content));
     m_words->addWidget(m_hint);
+    m_words->addWidget(m_refusal);
     m_words->addWidget(m_grade);
     m_words->addWidget(m_whyButton, 0, Qt::AlignLeading);
     m_words->addStretch(1);
@@ -114,13 +122,25 @@ QWidget* PracticePage::column()
     connect(m_scroll->verticalScrollBar(), &QScrollBar::rangeChanged, this, &PracticePage::scrollToWhy);
     rows->addWidget(m_scroll, 1);
 
-    auto* buttons = new QHBoxLayout;
-    buttons->setSpacing(space::kNear);
-    buttons->addWidget(m_gradeButton, 1);
-    buttons->addWidget(m_withdrawButton, 1);
-    buttons->addWidget(m_nextButton, 1);
-    rows->addLayout(buttons);
+    rows->addLayout(buttons());
     return m_column;
+}
+
+QLayout* PracticePage::buttons()
+{
+    auto* rows = new QVBoxLayout;
+    rows->setSpacing(space::kNear);
+    auto* first = new QHBoxLayout;
+    auto* second = new QHBoxLayout;
+    for (QHBoxLayout* row : {first, second}) {
+        row->setSpacing(space::kNear);
+        rows->addLayout(row);
+    }
+    for (QPushButton* button : {m_gradeButton, m_refuseButton, m_confirmButton, m_nextButton})
+        first->addWidget(button, 1);
+    second->addWidget(m_withdrawButton, 1);
+    second->addWidget(m_backButton, 1);
+    return rows;
 }
 
 void PracticePage::connectAll()
@@ -133,6 +153,10 @@ void PracticePage::connectAll()
     connect(m_gradeButton, &QPushButton::clicked, to, &PracticePresenter::grade);
     connect(m_withdrawButton, &QPushButton::clicked, to, &PracticePresenter::withdrawMark);
     connect(m_nextButton, &QPushButton::clicked, to, &PracticePresenter::next);
+    connect(m_refuseButton, &QPushButton::clicked, to, [to] { to->chooseReason(true); });
+    connect(m_backButton, &QPushButton::clicked, to, [to] { to->chooseReason(false); });
+    connect(m_confirmButton, &QPushButton::clicked, this, &PracticePage::refuse);
+    connect(m_refusal, &RefusalPanel::reasonChosen, this, [this] { m_confirmButton->setEnabled(true); });
     connect(m_notice, &Notice::dismissed, to, &PracticePresenter::dismissNotice);
     connect(m_bar, &PlateBar::peelToggled, to, &PracticePresenter::setPeelShown);
     connect(m_bar, &PlateBar::companionToggled, to, &PracticePresenter::setCompanionShown);
@@ -149,6 +173,10 @@ void PracticePage::say()
     //: Opens the convention's rule and its source.
     parts::say(m_whyButton, tr("Why"));
     m_whyButton->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    //: The site must not be used on this patient; opens a choice of reasons.
+    parts::say(m_refuseButton, tr("Not here…"));
+    parts::say(m_confirmButton, tr("Confirm: not here"));
+    parts::say(m_backButton, tr("Back to the plate"));
 }
 
 void PracticePage::scrollToWhy()
@@ -157,8 +185,16 @@ void PracticePage::scrollToWhy()
         m_scroll->verticalScrollBar()->setValue(m_whyButton->mapTo(m_scroll->widget(), QPoint()).y());
 }
 
+void PracticePage::refuse()
+{
+    if (const auto reason = m_refusal->reason())
+        m_presenter.refuse(*reason);
+}
+
 void PracticePage::askNewRun()
 {
+    if (!m_presenter.labPolicy())
+        return;
     auto* dialog = new RunDialog(m_presenter, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
@@ -177,6 +213,14 @@ void PracticePage::setScheme(const Scheme& scheme)
         m_sidePicker->setScheme(scheme);
     if (m_summary)
         m_summary->setScheme(scheme);
+}
+
+void PracticePage::keyPressEvent(QKeyEvent* event)
+{
+    if (event->key() == Qt::Key_Escape && m_presenter.state().choosingReason)
+        m_presenter.chooseReason(false);
+    else
+        QWidget::keyPressEvent(event);
 }
 
 void PracticePage::changeEvent(QEvent* event)

@@ -16,9 +16,11 @@ class QVBoxLayout;
 
 namespace fb {
 
+class CompanionPanel;
 class GradePanel;
 class Notice;
 class PlateBar;
+class RefusalPanel;
 class RequestPanel;
 class SidePicker;
 class SummaryPage;
@@ -36,20 +38,26 @@ public:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;  // Escape closes the choice of reasons
 
 private:
     void layOut();
     QWidget* stage();
     QWidget* column();
+    QLayout* buttons();
     void connectAll();
     void say();
     void showState();
     void showPlates(const PracticeState& state);
+    void showCompanion(const PracticeState& state);
     void showColumn(const PracticeState& state);
+    void showFeedback(const PracticeState& state);
+    void showButtons(const PracticeState& state);
     void showWhy();
     void scrollToWhy();
     void showSummary(const PracticeState& state);
-    void focusFor(Phase phase);
+    void refuse();
+    void focusFor(const PracticeState& state);
     void makeSidePicker();
     void makeCompanion();
     [[nodiscard]] QString hintText(const PracticeState& state) const;
@@ -58,14 +66,15 @@ private:
     Scheme m_scheme;
     std::optional<Phase> m_shownPhase;
     int m_shownRequest = -1;
+    bool m_shownChoosing = false;
     bool m_followsWhy = false;  // keeps the opened answer in sight while its words find their place
 
     QStackedLayout* m_pages = nullptr;  // practising, summary
     QWidget* m_practising;
     QStackedLayout* m_stage = nullptr;  // plates, side question
     PlateView* m_plate;
-    const Picture* m_closeUp = nullptr;  // the picture that was last shown close up; only compared
-    PlateView* m_companion = nullptr;    // made when first asked for, like the next two
+    const Picture* m_closeUp = nullptr;     // the picture that was last shown close up; only compared
+    CompanionPanel* m_companion = nullptr;  // made when first asked for, like the next two
     SidePicker* m_sidePicker = nullptr;
     SummaryPage* m_summary = nullptr;
     WhyPanel* m_why = nullptr;
@@ -76,11 +85,15 @@ private:
     QVBoxLayout* m_words = nullptr;
     RequestPanel* m_request;
     QLabel* m_hint;
+    RefusalPanel* m_refusal;
     GradePanel* m_grade;
     QToolButton* m_whyButton;
     Notice* m_notice;
     QPushButton* m_gradeButton;
+    QPushButton* m_refuseButton;
+    QPushButton* m_confirmButton;
     QPushButton* m_withdrawButton;
+    QPushButton* m_backButton;
     QPushButton* m_nextButton;
 };
 

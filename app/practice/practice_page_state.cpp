@@ -6,11 +6,13 @@
 #include <QToolButton>
 
 #include "app/canvas/side_picker.h"
+#include "app/practice/companion_panel.h"
 #include "app/practice/grade_panel.h"
 #include "app/practice/notice.h"
 #include "app/practice/parts.h"
 #include "app/practice/plate_bar.h"
 #include "app/practice/practice_page.h"
+#include "app/practice/refusal_panel.h"
 #include "app/practice/request_panel.h"
 #include "app/practice/summary_page.h"
 #include "app/practice/why_panel.h"
@@ -35,10 +37,13 @@ void PracticePage::showState()
     const int request = state.request ? state.request->number : -1;
     if (state.phase != Phase::Graded)
         m_followsWhy = false;
-    if (state.ready && (m_shownPhase != state.phase || m_shownRequest != request)) {
+    const bool isNew =
+        m_shownPhase != state.phase || m_shownRequest != request || m_shownChoosing != state.choosingReason;
+    if (state.ready && isNew) {
         m_shownPhase = state.phase;
         m_shownRequest = request;
-        focusFor(state.phase);
+        m_shownChoosing = state.choosingReason;
+        focusFor(state);
     }
 }
 
@@ -53,24 +58,27 @@ void PracticePage::showPlates(const PracticeState& state)
     m_bar->setVisible(!asksSide);
     if (state.picture)
         m_plate->setPicture(state.picture);
-    m_plate->setMarkable(state.phase == Phase::Marking);
+    m_plate->setMarkable(state.phase == Phase::Marking && !state.choosingReason);
     m_plate->setScene(state.scene);
-    m_plate->setMark(state.graded ? QPointF(state.graded->mark.x, state.graded->mark.y) : state.mark);
+    const bool hasMark = state.graded && !state.graded->refusal;
+    m_plate->setMark(hasMark ? QPointF(state.graded->mark.x, state.graded->mark.y) : state.mark);
     m_plate->setLayers(state.layers);
     // Feedback is read from close by; the paper is laid whole again with the next request.
-    const Picture* graded = state.graded ? state.picture.get() : nullptr;
+    const Picture* graded = hasMark ? state.picture.get() : nullptr;
     if (graded && graded != m_closeUp)
         m_plate->showAround(closeUpOf(*state.target, state.graded->mark));
     m_closeUp = graded;
+    showCompanion(state);
+}
+
+void PracticePage::showCompanion(const PracticeState& state)
+{
     if (state.companionShown && !m_companion)
         makeCompanion();
     if (!m_companion)
         return;
     m_companion->setVisible(state.companionShown);
-    if (state.companion)
-        m_companion->setPicture(state.companion);
-    m_companion->setScene(state.companionScene);
-    m_companion->setLayers(state.layers);
+    m_companion->showState(state);
 }
 
 void PracticePage::showColumn(const PracticeState& state)
@@ -78,26 +86,48 @@ void PracticePage::showColumn(const PracticeState& state)
     m_column->setFixedWidth(parts::columnWidth(this, practice_page_detail::kColumnWidth));
     m_request->showState(state);
     m_hint->setText(hintText(state));
-    m_hint->setVisible(!state.graded);
+    m_hint->setVisible(!state.graded && !state.choosingReason);
+    m_refusal->setVisible(state.choosingReason);
+    if (!state.choosingReason)
+        m_refusal->clear();
+    showFeedback(state);
+    showButtons(state);
+    m_notice->showFault(state.notice);
+}
+
+void PracticePage::showFeedback(const PracticeState& state)
+{
     m_grade->setVisible(state.graded.has_value());
     if (state.graded)
-        m_grade->showAttempt(*state.graded);
-    m_whyButton->setVisible(state.graded.has_value());
-    const bool why = state.graded && m_whyButton->isChecked();
+        m_grade->showAttempt(*state.graded, *state.target);
+    // Where the chart rules the site out there is no right place to explain.
+    const bool explains = state.graded && !isRuledOut(state.graded->request);
+    m_whyButton->setVisible(explains);
+    const bool why = explains && m_whyButton->isChecked();
     if (why && !m_why) {
         m_why = new WhyPanel(m_grade->parentWidget());
         m_words->insertWidget(m_words->indexOf(m_whyButton) + 1, m_why);
         connect(m_why, &WhyPanel::otherToggled, &m_presenter, &PracticePresenter::setOtherShown);
+        connect(m_why, &WhyPanel::handToggled, &m_presenter, &PracticePresenter::setHandShown);
     }
     if (m_why) {
         m_why->setVisible(why);
         m_why->showState(state);
     }
-    m_notice->showFault(state.notice);
-    m_gradeButton->setVisible(!state.graded);
+}
+
+void PracticePage::showButtons(const PracticeState& state)
+{
+    const bool answers = !state.graded && !state.choosingReason;
+    m_gradeButton->setVisible(answers);
     m_gradeButton->setEnabled(state.mark.has_value());
-    m_withdrawButton->setVisible(!state.graded);
+    m_withdrawButton->setVisible(answers);
     m_withdrawButton->setEnabled(state.mark.has_value());
+    m_refuseButton->setVisible(answers && state.setup.mix.findings);
+    m_refuseButton->setEnabled(state.canRefuse);
+    m_confirmButton->setVisible(state.choosingReason);
+    m_confirmButton->setEnabled(m_refusal->reason().has_value());
+    m_backButton->setVisible(state.choosingReason);
     m_nextButton->setVisible(state.graded.has_value());
     const bool last = state.request && state.request->number + 1 >= state.setup.length;
     parts::say(m_nextButton, last ? tr("Summary") : tr("Next request"));
@@ -115,12 +145,12 @@ QString PracticePage::hintText(const PracticeState& state) const
         return {};
     const bool left = state.request->patient.side() == Side::Left;
     if (state.phase == Phase::PickingSide && state.pickedWrongSide) {
-        return left ? tr("Not that one. The figure faces you: its left arm is on your right. Pick again.")
-                    : tr("Not that one. The figure faces you: its right arm is on your left. Pick again.");
+        return left ? tr("Not that one. The figure faces you: its left side is on your right. Pick again.")
+                    : tr("Not that one. The figure faces you: its right side is on your left. Pick again.");
     }
     if (state.phase == Phase::PickingSide) {
-        return left ? tr("First pick the figure that shows the patient's left arm.")
-                    : tr("First pick the figure that shows the patient's right arm.");
+        return left ? tr("First pick the figure that shows the patient's left side.")
+                    : tr("First pick the figure that shows the patient's right side.");
     }
     if (state.mark)
         return tr("The mark can still be moved or withdrawn. Grade it when you are sure.");
@@ -136,17 +166,23 @@ void PracticePage::showSummary(const PracticeState& state)
         m_pages->addWidget(m_summary);
         connect(m_summary, &SummaryPage::repeatAsked, &m_presenter, &PracticePresenter::repeatRun);
         connect(m_summary, &SummaryPage::newRunAsked, &m_presenter, &PracticePresenter::newRun);
+        connect(m_summary, &SummaryPage::siteAsked, &m_presenter, &PracticePresenter::setRunSite);
     }
     if (atEnd)
         m_summary->showState(state);
     m_pages->setCurrentWidget(atEnd ? static_cast<QWidget*>(m_summary) : m_practising);
 }
 
-void PracticePage::focusFor(Phase phase)
+void PracticePage::focusFor(const PracticeState& state)
 {
-    switch (phase) {
+    switch (state.phase) {
     case Phase::PickingSide: m_sidePicker->setFocus(); break;
-    case Phase::Marking: m_plate->setFocus(); break;
+    case Phase::Marking:
+        if (state.choosingReason)
+            m_refusal->focusFirst();
+        else
+            m_plate->setFocus();
+        break;
     case Phase::Graded: m_nextButton->setFocus(); break;
     case Phase::Summary: m_summary->focusFirst(); break;
     }
@@ -163,10 +199,7 @@ void PracticePage::makeSidePicker()
 void PracticePage::makeCompanion()
 {
     constexpr int kShare = 2;
-    m_companion = new PlateView(m_plates);
-    m_companion->setObjectName(QStringLiteral("companionPlate"));
-    m_companion->setAccessibleName(tr("Other view, to look at only"));
-    m_companion->setMarkable(false);
+    m_companion = new CompanionPanel(m_plates);
     m_companion->setScheme(m_scheme);
     static_cast<QHBoxLayout*>(m_plates->layout())->addWidget(m_companion, kShare);
 }

@@ -14,37 +14,6 @@ PracticePresenter::~PracticePresenter()
     m_pool.waitForDone();
 }
 
-void PracticePresenter::setUp(const PracticeSetup& setup, std::optional<Convention> convention)
-{
-    m_wanted = setup;
-    m_convention = convention;
-    m_state.setup = setup;
-    if (m_library)
-        open(setup);
-    else
-        Q_EMIT changed();
-}
-
-void PracticePresenter::useLibrary(const std::shared_ptr<const Library>& library, const QString& policyFile)
-{
-    m_library = library;
-    m_policy = library->defaultPolicy();
-    std::optional<Fault> broken;
-    if (!policyFile.isEmpty()) {
-        if (const auto policy = library->policyWith(policyFile)) {
-            m_policy = *policy;
-            m_state.policyFile = policyFile;
-        } else {
-            broken = policy.error();
-        }
-    }
-    PracticeSetup setup;
-    setup.seed = m_seeds.fresh();
-    open(m_wanted.value_or(setup));
-    if (broken)
-        tell(*broken);
-}
-
 void PracticePresenter::tell(const Fault& fault)
 {
     m_state.notice = fault;
@@ -55,21 +24,6 @@ void PracticePresenter::dismissNotice()
 {
     m_state.notice.reset();
     Q_EMIT changed();
-}
-
-Result<bool> PracticePresenter::startRun(const QString& seed, PracticeSetup setup,
-                                         std::optional<Convention> convention)
-{
-    const auto number = seedFromText(seed.trimmed().toStdString());
-    if (!number)
-        return tl::unexpected(number.error());
-    setup.seed = *number;
-    const auto checked = checkedSetup(setup);
-    if (!checked)
-        return tl::unexpected(checked.error());
-    m_convention = convention;
-    open(*checked);
-    return true;
 }
 
 void PracticePresenter::newRun()
@@ -89,50 +43,8 @@ void PracticePresenter::repeatRun()
 
 void PracticePresenter::replaySeed(const QString& seed)
 {
-    if (const auto started = startRun(seed, m_state.setup, m_convention); !started)
+    if (const auto started = startRun(seed, m_state.setup, m_own); !started)
         tell(started.error());
-}
-
-bool PracticePresenter::usePolicyFile(const QString& file)
-{
-    if (!m_library)
-        return false;
-    const auto policy =
-        file.isEmpty() ? Result<Policy>(m_library->defaultPolicy()) : m_library->policyWith(file);
-    if (!policy) {
-        tell(policy.error());
-        return false;
-    }
-    m_policy = *policy;
-    m_convention.reset();
-    m_state.policyFile = file;
-    open(m_state.setup);
-    return true;
-}
-
-void PracticePresenter::open(const PracticeSetup& setup)
-{
-    m_wanted = setup;
-    m_state.setup = setup;
-    m_state.notice.reset();
-    if (!m_library) {
-        Q_EMIT changed();
-        return;
-    }
-    const auto atlas = m_library->atlas();
-    if (!atlas) {
-        tell(atlas.error());
-        return;
-    }
-    if (m_convention == m_policy->convention(Site::Deltoid))
-        m_convention.reset();
-    m_state.chosenConvention = m_convention;
-    const Policy policy = m_convention ? m_policy->withConvention(*m_convention) : *m_policy;
-    m_state.convention = policy.convention(Site::Deltoid);
-    m_state.policy = std::make_shared<const Policy>(policy);
-    m_practice.emplace(*atlas, policy, setup);
-    m_state.ready = true;
-    refreshRequest();
 }
 
 void PracticePresenter::pickSide(Side side)
@@ -145,7 +57,7 @@ void PracticePresenter::pickSide(Side side)
 
 void PracticePresenter::placeMark(QPointF cm)
 {
-    if (!isRunning(Phase::Marking))
+    if (m_state.choosingReason || !isRunning(Phase::Marking))
         return;
     const auto placed = m_practice->placeMark({cm.x(), cm.y()});
     if (placed)
@@ -157,13 +69,29 @@ void PracticePresenter::placeMark(QPointF cm)
 
 void PracticePresenter::withdrawMark()
 {
-    if (m_practice && m_practice->withdrawMark())
+    if (!m_state.choosingReason && m_practice && m_practice->withdrawMark())
         refresh();
 }
 
 void PracticePresenter::grade()
 {
-    if (!m_practice || !m_practice->grade())
+    if (m_state.choosingReason || !m_practice || !m_practice->grade())
+        return;
+    m_state.notice.reset();
+    refresh();
+}
+
+void PracticePresenter::chooseReason(bool choosing)
+{
+    if (!m_state.canRefuse || m_state.choosingReason == choosing)
+        return;
+    m_state.choosingReason = choosing;
+    Q_EMIT changed();
+}
+
+void PracticePresenter::refuse(FindingCode reason)
+{
+    if (!m_state.choosingReason || !m_practice->refuse(reason))
         return;
     m_state.notice.reset();
     refresh();
@@ -171,10 +99,18 @@ void PracticePresenter::grade()
 
 void PracticePresenter::next()
 {
-    if (!m_practice || !m_practice->next())
+    if (!isRunning(Phase::Graded))
         return;
-    m_state.notice.reset();
-    refreshRequest();
+    const PracticeSetup& setup = m_practice->setup();
+    const int number = m_practice->request().number;
+    const bool last = number + 1 >= setup.length;
+    const Request following = requestFrom(setup.seed, last ? number : number + 1, setup.mix);
+    withPlates(following.view, [this] {
+        if (!m_practice->next())
+            return;
+        m_state.notice.reset();
+        refreshRequest();
+    });
 }
 
 void PracticePresenter::setPeelShown(Peel peel, bool shown)
@@ -193,8 +129,8 @@ void PracticePresenter::setPeelShown(Peel peel, bool shown)
 void PracticePresenter::setCompanionShown(bool shown)
 {
     m_state.companionShown = shown;
-    if (shown && m_state.ready && !m_state.companion)
-        makePicture(View::ShoulderThreeQuarter, *m_state.request);
+    if (shown && m_state.ready && !m_state.summary && !m_state.companion)
+        makePicture(companionOf(m_state.request->view), *m_state.request);
     Q_EMIT changed();
 }
 
@@ -205,6 +141,21 @@ void PracticePresenter::setOtherShown(Convention convention, bool shown)
             other.shown = shown;
     }
     refreshScenes();
+    Q_EMIT changed();
+}
+
+void PracticePresenter::setHandShown(bool shown)
+{
+    m_state.handShown = shown;
+    Q_EMIT changed();
+}
+
+void PracticePresenter::setRunSite(Site site)
+{
+    if (!m_state.summary || m_state.runSite == site)
+        return;
+    m_state.runSite = site;
+    makeRunPicture();
     Q_EMIT changed();
 }
 

@@ -21,10 +21,20 @@ std::vector<OtherPoint> othersOf(const Atlas& atlas, const Policy& policy, const
         OtherPoint point;
         point.convention = other.convention;
         point.ideal = toPointF(other.ideal);
-        point.lower = Cm{target.idealSkin.y - target.toSkin(other.ideal).y};
+        const Point skin = target.toSkin(other.ideal);
+        point.lower = Cm{target.idealSkin.y - skin.y};
+        point.forward = Cm{skin.x - target.idealSkin.x};
         others.push_back(point);
     }
     return others;
+}
+
+// A refusal has no mark: the target alone is shown, and that only where the site could be used.
+Scene feedbackScene(const Target& target, const Attempt& attempt)
+{
+    if (!attempt.refusal)
+        return gradedScene(target, attempt.mark, attempt.grade);
+    return isRuledOut(attempt.request) ? helpScene(target, HelpLevel::DrawnAndNamed) : targetScene(target);
 }
 
 }  // namespace practice_refresh_detail
@@ -44,6 +54,8 @@ void PracticePresenter::refreshRequest()
 {
     ++m_wantedPicture;
     m_state.request = m_practice->request();
+    m_state.convention = m_practice->target().convention;
+    m_state.choosingReason = false;
     m_state.target = std::make_shared<const Target>(m_practice->target());
     // From the seed, so that a replay looks alike and no place becomes a habit.
     constexpr std::uint64_t kFigures = 0x5eed;
@@ -60,23 +72,26 @@ void PracticePresenter::refreshRequest()
     refresh();
     if (m_practice->phase() == Phase::Summary)
         return makeRunPicture();
-    makePicture(View::ShoulderSide, *m_state.request);
+    const View view = m_state.request->view;
+    makePicture(view, *m_state.request);
     if (m_state.companionShown)
-        makePicture(View::ShoulderThreeQuarter, *m_state.request);
+        makePicture(companionOf(view), *m_state.request);
 }
 
 void PracticePresenter::makeRunPicture()
 {
-    const auto plate = m_library->plate(View::ShoulderSide);
-    if (!plate)
-        return tell(plate.error());
-    const ReferenceBody& body = (*plate)->reference;
+    ++m_wantedPicture;
+    const View view = askedViews(m_state.runSite).front();
+    // Its request was asked, so its plate is there.
+    const ReferenceBody& body = m_atlas.plate(view).reference;
     const auto patient = Patient::make(body.ageYears, body.sex, body.stature, body.weight, Side::Right);
     if (!patient)
         return tell(patient.error());
     Request model = *m_state.request;
     model.patient = *patient;
-    makePicture(View::ShoulderSide, model);
+    model.site = m_state.runSite;
+    model.view = view;
+    makePicture(view, model);
 }
 
 void PracticePresenter::refresh()
@@ -85,20 +100,34 @@ void PracticePresenter::refresh()
     m_state.phase = practice.phase();
     m_state.pickedWrongSide = practice.pickedWrongSide();
     m_state.mark = practice.mark() ? std::optional(toPointF(*practice.mark())) : std::nullopt;
-    const Attempt* graded = practice.phase() == Phase::Graded ? practice.graded() : nullptr;
+    const Attempt* graded = practice.graded();
     m_state.graded = graded ? std::optional(*graded) : std::nullopt;
-    m_state.canPeel =
-        graded || (practice.phase() == Phase::Marking && practice.setup().help == HelpLevel::DrawnAndNamed);
+    const bool marking = practice.phase() == Phase::Marking;
+    m_state.canPeel = graded || (marking && practice.setup().help == HelpLevel::DrawnAndNamed);
+    m_state.canRefuse = marking && practice.setup().mix.findings;
+    m_state.choosingReason = m_state.choosingReason && m_state.canRefuse;
     if (graded && m_state.others.empty()) {
-        if (const auto atlas = m_library->atlas()) {
-            m_state.others = practice_refresh_detail::othersOf(*atlas, practice.policy(),
-                                                               practice.request().patient, practice.target());
-        }
+        m_state.others = practice_refresh_detail::othersOf(m_atlas, practice.policy(),
+                                                           practice.request().patient, practice.target());
     }
-    m_state.summary =
-        practice.phase() == Phase::Summary ? std::optional(summed(practice.attempts())) : std::nullopt;
+    refreshSummary();
     refreshScenes();
     Q_EMIT changed();
+}
+
+void PracticePresenter::refreshSummary()
+{
+    m_state.bySite.clear();
+    m_state.summary.reset();
+    if (m_practice->phase() != Phase::Summary)
+        return;
+    m_state.summary = summed(m_practice->attempts());
+    for (const Site site : kSites) {
+        const Summary own = summed(m_practice->attempts(), site);
+        if (own.attempts > 0)
+            m_state.bySite.push_back({site, own});
+    }
+    m_state.runSite = m_state.bySite.front().site;
 }
 
 void PracticePresenter::refreshScenes()
@@ -106,8 +135,10 @@ void PracticePresenter::refreshScenes()
     m_state.scene.clear();
     m_state.companionScene.clear();
     m_state.runScene.clear();
-    if (m_state.summary && m_runTarget)
-        m_state.runScene = runScene(*m_runTarget, *m_state.summary);
+    for (const SiteSummary& each : m_state.bySite) {
+        if (m_runTarget && m_runTarget->site == each.site)
+            m_state.runScene = runScene(*m_runTarget, each.summary);
+    }
     if (!m_state.target)
         return;
     const HelpLevel help = m_state.setup.help;
@@ -117,7 +148,7 @@ void PracticePresenter::refreshScenes()
             m_state.companionScene = helpScene(*m_companionTarget, help);
         return;
     }
-    m_state.scene = gradedScene(*m_state.target, m_state.graded->mark, m_state.graded->grade);
+    m_state.scene = practice_refresh_detail::feedbackScene(*m_state.target, *m_state.graded);
     for (const OtherPoint& other : m_state.others) {
         if (other.shown)
             m_state.scene += otherScene(other.convention, other.ideal);
@@ -167,10 +198,10 @@ void PracticePresenter::take(const Made& made)
         return;
     }
     if (m_state.summary) {
-        m_state.runPicture = made.picture;
         m_runTarget = made.target;
+        m_state.runPicture = made.picture;
         refreshScenes();
-    } else if (made.view == View::ShoulderSide) {
+    } else if (made.view == m_state.request->view) {
         m_state.picture = made.picture;
     } else {
         m_state.companion = made.picture;

@@ -15,4 +15,9 @@ QSet<Layer> layersOf(Peel peel)
 
 QSet<Layer> allLayers() { return {kLayers.begin(), kLayers.end()}; }
 
+bool isRuledOut(const Request& request)
+{
+    return request.finding && rulesOut(*request.finding, request.site, request.patient.side());
+}
+
 }  // namespace fb

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "app/canvas/plate_view.h"
+#include "app/doors/settings.h"
 #include "app/scene/scene.h"
 #include "core/basics/problem.h"
 #include "core/policy/policy.h"
@@ -28,8 +29,15 @@ inline constexpr std::array kPeels{Peel::Skin, Peel::Muscle, Peel::NervesAndVess
 struct OtherPoint {
     Convention convention{};
     QPointF ideal;  // viewer's frame, cm
-    Cm lower;       // along the skin from the chosen ideal point; negative: higher on the arm
+    // From the chosen ideal point, of the target's surface; negative: higher, further back.
+    Cm lower;
+    Cm forward;
     bool shown = false;
+};
+
+struct SiteSummary {
+    Site site{};
+    Summary summary;
 };
 
 struct PracticeState {
@@ -37,15 +45,20 @@ struct PracticeState {
     std::optional<Fault> notice;  // what went wrong last; everything else stayed as it was
 
     PracticeSetup setup;
-    Convention convention{};                     // in force
-    std::optional<Convention> chosenConvention;  // when it is not the policy's own
-    QString policyFile;                          // empty: the shipped policy
+    OwnChoices own;      // only what is not the policy's own
+    QString policyFile;  // empty: the shipped policy
+    // A policy that was read and waits for the learner's word: using it starts the run anew.
+    bool policyOffered = false;
+    QString offeredPolicy;  // its file; empty: the shipped policy
 
     Phase phase = Phase::Marking;
+    Convention convention{};  // in force for the request's site
     std::optional<Request> request;
     Side firstFigure{};  // the patient's side that the first of the two figures shows
     bool pickedWrongSide = false;
     std::optional<QPointF> mark;  // cm
+    bool canRefuse = false;       // "not here" is an answer now
+    bool choosingReason = false;  // the learner is about to answer so
     std::optional<Attempt> graded;
     std::shared_ptr<const Target> target;  // of the request; null while nothing is open
     std::shared_ptr<const Policy> policy;
@@ -55,15 +68,22 @@ struct PracticeState {
     bool canPeel = false;
     bool companionShown = false;
 
+    bool handShown = true;  // the drawn hand, where the convention lays one and the mark is graded
+
     std::shared_ptr<const Picture> picture;  // null until it is made
     std::shared_ptr<const Picture> companion;
     Scene scene;
     Scene companionScene;
 
-    std::optional<Summary> summary;  // in the summary only
-    // In the summary: one arm for all marks, a right one of the plate's own reference body.
+    std::optional<Summary> summary;   // in the summary only, likewise the rest
+    std::vector<SiteSummary> bySite;  // one for each site that was asked
+    Site runSite{};                   // whose marks are drawn
+    // One body for all marks of a site, a right one, the plate's own reference.
     std::shared_ptr<const Picture> runPicture;
     Scene runScene;
 };
+
+// Whether the chart rules out the very site that is asked.
+[[nodiscard]] bool isRuledOut(const Request& request);
 
 }  // namespace fb

@@ -7,6 +7,7 @@
 
 #include "app/look/style.h"
 #include "app/practice/parts.h"
+#include "app/words/finding_words.h"
 #include "app/words/site_words.h"
 
 namespace fb {
@@ -15,6 +16,7 @@ RequestPanel::RequestPanel(QWidget* parent)
     : QWidget(parent),
       m_counter(parts::text(this, "counter", "small")),
       m_request(parts::text(this, "request", "request")),
+      m_chart(parts::text(this, "chartNote")),
       m_details(new QWidget(this))
 {
     static constexpr const char* kNames[FieldCount]{"ageName",        "sexName",    "sideName",
@@ -32,6 +34,7 @@ RequestPanel::RequestPanel(QWidget* parent)
     column->setSpacing(space::kTight);
     column->addWidget(m_counter);
     column->addWidget(m_request);
+    column->addWidget(m_chart);
     column->addSpacing(space::kNear);
     column->addWidget(parts::rule(this));
     column->addSpacing(space::kNear);
@@ -92,7 +95,10 @@ void RequestPanel::showState(const PracticeState& state)
     m_names[HelpField]->setText(tr("Help"));
     m_values[ConventionField]->setText(conventionName(state.convention));
     m_values[HelpField]->setText(helpLevelName(state.setup.help));
-    m_details->setVisible(!state.graded);
+    m_details->setVisible(!state.graded && !state.choosingReason);
+    m_chart->setVisible(state.setup.mix.findings);
+    //: What the patient's chart says beside the order.
+    m_chart->setText(request.finding ? findingText(*request.finding) : tr("Chart: nothing of note."));
 }
 
 }  // namespace fb

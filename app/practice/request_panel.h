@@ -1,4 +1,5 @@
-// What is asked and of whom: the counter, the request, the patient's strip, the help level.
+// What is asked and of whom: the counter, the request, the note of the chart, the patient's
+// strip, the help level.
 #pragma once
 
 #include <QWidget>
@@ -35,6 +36,7 @@ private:
 
     QLabel* m_counter;
     QLabel* m_request;
+    QLabel* m_chart;
     QLabel* m_names[FieldCount];
     QLabel* m_values[FieldCount];
     QWidget* m_details;  // what is no longer needed once the mark is graded

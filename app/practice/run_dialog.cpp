@@ -1,15 +1,23 @@
 #include "app/practice/run_dialog.h"
 
 #include <QCheckBox>
-#include <QComboBox>
+#include <QEvent>
+#include <QFrame>
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QScreen>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <algorithm>
+#include <cmath>
 
 #include "app/look/style.h"
+#include "app/practice/hand_field.h"
 #include "app/practice/parts.h"
+#include "app/practice/site_choice.h"
 #include "app/words/fault_words.h"
 #include "app/words/site_words.h"
 
@@ -25,17 +33,17 @@ RunDialog::RunDialog(PracticePresenter& presenter, QWidget* parent)
       m_lengthName(parts::text(this, "runLengthName")),
       m_length(new QLineEdit(this)),
       m_helpName(parts::text(this, "runHelpName")),
-      m_conventionName(parts::text(this, "runConventionName")),
-      m_convention(new QComboBox(this)),
+      m_sites(new SiteChoice(this)),
+      m_hand(new HandField(this)),
       m_asksSide(new QCheckBox(this)),
       m_notice(parts::text(this, "runNotice", "notice")),
+      m_scroll(new QScrollArea(this)),
       m_start(parts::mainButton(this, "startRun")),
       m_cancel(parts::button(this, "cancelRun"))
 {
     setObjectName(QStringLiteral("runDialog"));
     m_seed->setObjectName(QStringLiteral("runSeed"));
     m_length->setObjectName(QStringLiteral("runLength"));
-    m_convention->setObjectName(QStringLiteral("runConvention"));
     m_asksSide->setObjectName(QStringLiteral("runAsksSide"));
     for (int level = 0; level < kHelpLevelCount; ++level) {
         QRadioButton*& button = m_help[static_cast<std::size_t>(level)];
@@ -45,11 +53,13 @@ RunDialog::RunDialog(PracticePresenter& presenter, QWidget* parent)
     m_notice->hide();
     m_start->setDefault(true);
     connect(m_fresh, &QPushButton::clicked, this, [this] { m_seed->setText(m_presenter.freshSeed()); });
+    connect(m_hand, &HandField::estimateAsked, this, &RunDialog::estimateHand);
     connect(m_start, &QPushButton::clicked, this, &RunDialog::start);
     connect(m_cancel, &QPushButton::clicked, this, &QDialog::reject);
     layOut();
     say();
     fill();
+    fitFields();
 }
 
 void RunDialog::layOut()
@@ -59,25 +69,13 @@ void RunDialog::layOut()
     column->setSpacing(space::kApart);
     column->addWidget(m_title);
     column->addWidget(parts::rule(this));
-    auto* grid = new QGridLayout;
-    grid->setHorizontalSpacing(space::kApart);
-    grid->setVerticalSpacing(space::kApart);
-    grid->setColumnStretch(1, 1);
-    grid->addWidget(m_seedName, 0, 0);
-    grid->addWidget(m_seed, 0, 1);
-    grid->addWidget(m_fresh, 0, 2);
-    grid->addWidget(m_lengthName, 1, 0);
-    grid->addWidget(m_length, 1, 1);
-    grid->addWidget(m_conventionName, 2, 0);
-    grid->addWidget(m_convention, 2, 1, 1, 2);
-    auto* help = new QVBoxLayout;
-    help->setSpacing(space::kTight);
-    for (QRadioButton* button : m_help)
-        help->addWidget(button);
-    grid->addWidget(m_helpName, 3, 0, Qt::AlignTop);
-    grid->addLayout(help, 3, 1, 1, 2);
-    grid->addWidget(m_asksSide, 4, 1, 1, 2);
-    column->addLayout(grid);
+    m_scroll->setObjectName(QStringLiteral("runScroll"));
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setWidget(fields());
+    column->addWidget(m_scroll, 1);
     column->addWidget(m_notice);
     column->addWidget(parts::rule(this));
     auto* buttons = new QHBoxLayout;
@@ -86,10 +84,71 @@ void RunDialog::layOut()
     buttons->addWidget(m_cancel);
     buttons->addWidget(m_start);
     column->addLayout(buttons);
-    for (QLabel* name : {m_seedName, m_lengthName, m_conventionName, m_helpName})
+}
+
+QWidget* RunDialog::fields()
+{
+    auto* whole = new QWidget;
+    m_halves = new QBoxLayout(QBoxLayout::LeftToRight, whole);
+    m_halves->setContentsMargins(0, 0, 0, 0);
+    m_halves->setSpacing(space::kBroad);
+    m_halves->addWidget(runFields(), 0, Qt::AlignTop);
+    auto* sites = new QWidget(whole);
+    auto* column = new QVBoxLayout(sites);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space::kApart);
+    column->addWidget(m_sites);
+    column->addWidget(parts::rule(sites));
+    column->addWidget(m_hand);
+    m_halves->addWidget(sites, 1, Qt::AlignTop);
+    return whole;
+}
+
+QWidget* RunDialog::runFields()
+{
+    auto* whole = new QWidget;
+    auto* grid = new QGridLayout(whole);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(space::kApart);
+    grid->setVerticalSpacing(space::kApart);
+    grid->setColumnStretch(1, 1);
+    grid->addWidget(m_seedName, 0, 0);
+    grid->addWidget(m_seed, 0, 1);
+    grid->addWidget(m_fresh, 0, 2);
+    grid->addWidget(m_lengthName, 1, 0);
+    grid->addWidget(m_length, 1, 1);
+    auto* help = new QVBoxLayout;
+    help->setSpacing(space::kTight);
+    help->addWidget(m_helpName);
+    for (QRadioButton* button : m_help)
+        help->addWidget(button);
+    grid->addLayout(help, 2, 0, 1, 3);
+    grid->addWidget(m_asksSide, 3, 0, 1, 3);
+    for (QLabel* name : {m_seedName, m_lengthName, m_helpName})
         name->setWordWrap(false);
-    constexpr int kWidth = 560;
-    setMinimumWidth(parts::scaled(this, kWidth));
+    return whole;
+}
+
+// Side by side where the screen is wide enough, else one half above the other; what is too high
+// for the screen scrolls.
+void RunDialog::fitFields()
+{
+    constexpr double kShare = 0.92;
+    const QSize most =
+        (parentWidget() ? parentWidget()->window()->size() : screen()->availableSize()) * kShare;
+    const QWidget* fields = m_scroll->widget();
+    const int beside = m_scroll->verticalScrollBar()->sizeHint().width() + 2 * space::kMargin;
+    m_halves->setDirection(QBoxLayout::LeftToRight);
+    m_halves->activate();
+    if (fields->minimumSizeHint().width() + beside > most.width())
+        m_halves->setDirection(QBoxLayout::TopToBottom);
+    m_halves->activate();
+    const QSize needed = fields->sizeHint();
+    m_scroll->setMinimumWidth(fields->minimumSizeHint().width() +
+                              m_scroll->verticalScrollBar()->sizeHint().width());
+    const int around = sizeHint().height() - m_scroll->sizeHint().height();
+    resize(std::min(needed.width() + beside, most.width()),
+           std::min(needed.height() + around, most.height()));
 }
 
 void RunDialog::say()
@@ -101,8 +160,6 @@ void RunDialog::say()
     parts::say(m_fresh, tr("Fresh seed"));
     m_lengthName->setText(tr("Requests"));
     m_length->setAccessibleName(tr("Number of requests"));
-    m_conventionName->setText(tr("Convention"));
-    m_convention->setAccessibleName(tr("Convention"));
     m_helpName->setText(tr("Help"));
     for (int level = 0; level < kHelpLevelCount; ++level) {
         QRadioButton* button = m_help[static_cast<std::size_t>(level)];
@@ -111,8 +168,17 @@ void RunDialog::say()
     }
     m_asksSide->setText(tr("Ask for the patient's left or right first"));
     m_asksSide->setAccessibleName(m_asksSide->text());
+    if (m_fault)
+        m_notice->setText(sentenceOf(*m_fault));
     parts::say(m_start, tr("Start"));
     parts::say(m_cancel, tr("Cancel"));
+}
+
+void RunDialog::changeEvent(QEvent* event)
+{
+    QDialog::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange)
+        say();
 }
 
 void RunDialog::fill()
@@ -120,9 +186,9 @@ void RunDialog::fill()
     const PracticeState& state = m_presenter.state();
     m_seed->setText(m_presenter.freshSeed());
     m_length->setText(QString::number(state.setup.length));
-    for (const Convention convention : kConventions)
-        m_convention->addItem(conventionName(convention), static_cast<int>(convention));
-    m_convention->setCurrentIndex(m_convention->findData(static_cast<int>(state.convention)));
+    const Policy& policy = *m_presenter.labPolicy();
+    m_sites->fill(state.setup.mix, policy, state.own);
+    m_hand->setLength(state.own.handLength.value_or(Cm{policy.value(PolicyKey::HandLength)}));
     m_help[static_cast<std::size_t>(state.setup.help)]->setChecked(true);
     m_asksSide->setChecked(state.setup.asksSide);
 }
@@ -137,13 +203,35 @@ void RunDialog::start()
             setup.help = static_cast<HelpLevel>(level);
     }
     setup.asksSide = m_asksSide->isChecked();
-    const auto convention = static_cast<Convention>(m_convention->currentData().toInt());
-    const auto started = m_presenter.startRun(m_seed->text(), setup, convention);
-    if (started) {
+    setup.mix = m_sites->mix();
+    OwnChoices own = m_sites->conventions();
+    const auto hand = m_hand->length();
+    if (!hand)
+        return tell(hand.error());
+    own.handLength = *hand;
+    const auto started = m_presenter.startRun(m_seed->text(), setup, own);
+    if (started)
         accept();
-        return;
-    }
-    m_notice->setText(sentenceOf(started.error()));
+    else
+        tell(started.error());
+}
+
+void RunDialog::estimateHand()
+{
+    const auto length = m_hand->stature().and_then(
+        [this](Cm stature) { return m_presenter.estimatedHand(m_hand->sex(), stature); });
+    if (!length)
+        return tell(length.error());
+    constexpr double kTenths = 10.0;
+    m_hand->setLength(Cm{std::round(length->value() * kTenths) / kTenths});
+    m_fault.reset();
+    m_notice->hide();
+}
+
+void RunDialog::tell(const Fault& fault)
+{
+    m_fault = fault;
+    m_notice->setText(sentenceOf(fault));
     m_notice->show();
 }
 

@@ -1,5 +1,6 @@
-// What a run came to: all marks on one small plate, the hit rate with its interval, mean
-// distance, which way they lean, sides picked right; again, or a new run.
+// What a run came to: all marks of a site on one small plate, the hit rate with its interval,
+// mean distance, which way they lean, what was refused, sides picked right, each site for
+// itself; again, or a new run.
 #pragma once
 
 #include <QWidget>
@@ -13,6 +14,7 @@ class QPushButton;
 namespace fb {
 
 class PlateView;
+class RunBySite;
 
 class SummaryPage : public QWidget {
     Q_OBJECT
@@ -27,6 +29,7 @@ public:
 Q_SIGNALS:
     void repeatAsked();
     void newRunAsked();
+    void siteAsked(Site site);
 
 private:
     struct CountRow {
@@ -35,6 +38,10 @@ private:
         QLabel* count = nullptr;
     };
     void layOut();
+    QWidget* figure();
+    QWidget* words();
+    QLayout* counts();
+    void sayPoints(const Summary& summary);
     void sayNumbers(const Summary& summary);
     void showPlate(const PracticeState& state);
     void paintIcons();
@@ -46,8 +53,11 @@ private:
     QLabel* m_interval;
     QLabel* m_distance;
     QLabel* m_lean;
+    QLabel* m_refusals;
     QLabel* m_sides;
     QLabel* m_points;
+    RunBySite* m_bySite;
+    QWidget* m_column;
     std::array<CountRow, kVerdictCount> m_counts;
     QPushButton* m_repeat;
     QPushButton* m_new;

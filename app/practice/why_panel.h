@@ -1,5 +1,6 @@
-// Why the target lies where it lies: the convention's rule with this arm's numbers, its
-// source, and where the other conventions put their point on the same body.
+// Why the target lies where it lies: the convention's rule with this body's numbers, its
+// source, the hand it is found with, and where the other conventions put their point on the
+// same body.
 #pragma once
 
 #include <QWidget>
@@ -23,6 +24,7 @@ public:
 
 Q_SIGNALS:
     void otherToggled(Convention convention, bool shown);
+    void handToggled(bool shown);
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;  // a click on a name ticks its box
@@ -39,12 +41,17 @@ private:
     QLabel* m_name;
     QLabel* m_rule;
     QLabel* m_source;
+    QLabel* m_hand;
+    QCheckBox* m_handShown;
     QLabel* m_othersTitle;
     QGridLayout* m_grid;
     std::vector<OtherRow> m_rows;
 };
 
-// "1.2 cm lower on the arm", "0.4 cm higher on the arm", "at the same height".
-[[nodiscard]] QString otherPlaceText(Cm lower);
+// Where another convention's point lies from the chosen one: "1.2 cm lower on the arm",
+// "1.4 cm away, mostly toward the foot", "at the same place".
+[[nodiscard]] QString otherPlaceText(Site site, const OtherPoint& other);
+// Which hand is laid on this hip, how long it is and what holds it in place.
+[[nodiscard]] QString handText(const HandPose& pose);
 
 }  // namespace fb

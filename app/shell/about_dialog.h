@@ -2,8 +2,13 @@
 #pragma once
 
 #include <QDialog>
+#include <optional>
 
 #include "core/policy/policy.h"
+
+class QLabel;
+class QPushButton;
+class QTextBrowser;
 
 namespace fb {
 
@@ -13,6 +18,22 @@ class AboutDialog : public QDialog {
 public:
     // Without a policy no sources are listed.
     AboutDialog(const Policy* policy, QWidget* parent);
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void layOut();
+    void say();
+
+    std::optional<Policy> m_policy;
+    QLabel* m_title;
+    QLabel* m_version;
+    QLabel* m_purpose;
+    QLabel* m_caution;
+    QLabel* m_licence;
+    QTextBrowser* m_sources = nullptr;
+    QPushButton* m_close;
 };
 
 }  // namespace fb

@@ -4,6 +4,7 @@
 
 #include <QString>
 #include <QTranslator>
+#include <QVector>
 
 namespace fb {
 
@@ -16,6 +17,15 @@ public:
 
 private:
     QTranslator m_translator;
+    QTranslator m_toolkit;  // what Qt itself says, in a file dialog or a field's menu
 };
+
+struct OfferedLanguage {
+    QString locale;  // "es"
+    QString name;    // in that language itself: "Español"
+};
+
+// Every language that is compiled in, English first.
+[[nodiscard]] QVector<OfferedLanguage> offeredLanguages();
 
 }  // namespace fb

@@ -7,6 +7,7 @@
 
 #include "app/shell/about_dialog.h"
 #include "app/shell/main_window.h"
+#include "app/shell/restart_dialog.h"
 
 namespace fb {
 
@@ -63,12 +64,14 @@ void MainWindow::fillView(QMenu& menu)
 
     menu.addSection(tr("Language"));
     auto* language = new QActionGroup(&menu);
-    const auto addLanguage = [&](const char* name, const QString& words, const QString& locale) {
-        addChoice(menu, language, name, words, m_preferences.language == locale,
+    const auto addLanguage = [&](const QString& words, const QString& locale) {
+        const QByteArray name = "language." + (locale.isEmpty() ? "system" : locale.toLatin1());
+        addChoice(menu, language, name.constData(), words, m_preferences.language == locale,
                   choose(&Preferences::language, locale));
     };
-    addLanguage("languageSystem", tr("As the system"), QString());
-    addLanguage("languageEnglish", QStringLiteral("English"), QStringLiteral("en"));
+    addLanguage(tr("As the system"), QString());
+    for (const OfferedLanguage& each : offeredLanguages())
+        addLanguage(each.name, each.locale);
 }
 
 void MainWindow::fillPolicy(QMenu& menu)
@@ -104,6 +107,18 @@ void MainWindow::showAbout()
     auto* about = new AboutDialog(m_doors.practice.state().policy.get(), this);
     about->setAttribute(Qt::WA_DeleteOnClose);
     about->open();
+}
+
+void MainWindow::askRestart()
+{
+    const PracticeState& state = m_doors.practice.state();
+    if (!state.policyOffered || findChild<RestartDialog*>())
+        return;
+    auto* dialog = new RestartDialog(state.offeredPolicy, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QDialog::finished, this,
+            [this](int result) { m_doors.practice.answerOffer(result == QDialog::Accepted); });
+    dialog->open();
 }
 
 }  // namespace fb

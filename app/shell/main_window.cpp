@@ -73,6 +73,7 @@ void MainWindow::connectAll()
     connect(practice, &PracticePresenter::changed, this,
             [this] { m_run->showState(m_doors.practice.state()); });
     connect(practice, &PracticePresenter::changed, this, &MainWindow::keepSetup);
+    connect(practice, &PracticePresenter::changed, this, &MainWindow::askRestart);
     connect(new QShortcut(QKeySequence::New, this), &QShortcut::activated, m_page, &PracticePage::askNewRun);
     connect(new QShortcut(QKeySequence::Quit, this), &QShortcut::activated, this, &QWidget::close);
 }
@@ -163,7 +164,8 @@ void MainWindow::keepSetup()
     preferences.runLength = state.setup.length;
     preferences.help = state.setup.help;
     preferences.asksSide = state.setup.asksSide;
-    preferences.convention = state.chosenConvention;
+    preferences.mix = state.setup.mix;
+    preferences.own = state.own;
     preferences.policyFile = state.policyFile;
     change(preferences);
 }

@@ -56,6 +56,7 @@ private:
     void applyLook();
     void choosePolicy();
     void showAbout();
+    void askRestart();  // where a policy is offered that would start the run anew
     void change(const Preferences& preferences);
     void keepSetup();  // remembers how the runs are set up
 

@@ -31,19 +31,24 @@ void Services::load()
     setup.length = preferences.runLength;
     setup.help = preferences.help;
     setup.asksSide = preferences.asksSide;
-    m_practice->setUp(setup, preferences.convention);
-    m_loader = std::thread([this, file = preferences.policyFile] {
+    setup.mix = preferences.mix;
+    m_practice->setUp(setup, preferences.own);
+    const View first = requestFrom(setup.seed, 0, setup.mix).view;
+    m_loader = std::thread([this, first, file = preferences.policyFile] {
         auto library = Library::load();
-        // The plate is read here too, so that the window's thread never has to.
+        std::optional<LabPolicy> lab;
+        // Policy file and first plates are read here too, so that the window's thread never has to.
         if (library) {
-            if (const auto plate = (*library)->plate(View::ShoulderSide); !plate)
-                library = tl::unexpected(plate.error());
+            if (!file.isEmpty())
+                lab = LabPolicy{file, (*library)->policyWith(file)};
+            if (const auto atlas = (*library)->atlas(first); !atlas)
+                library = tl::unexpected(atlas.error());
         }
         QMetaObject::invokeMethod(
             this,
-            [this, library, file] {
+            [this, library, lab] {
                 if (library)
-                    m_practice->useLibrary(*library, file);
+                    m_practice->useLibrary(*library, lab);
                 else
                     m_practice->tell(library.error());
             },

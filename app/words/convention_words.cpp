@@ -2,9 +2,11 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
-#include <array>
+#include <initializer_list>
 
 #include "app/words/site_words.h"
+#include "core/site/vastus.h"
+#include "core/site/ventrogluteal.h"
 
 namespace fb {
 
@@ -81,11 +83,70 @@ QString halfwayRule(const Policy& policy, const Target& target)
              cmText(policy.value(DeltoidHalfwayShare) * muscle), cmText(muscle));
 }
 
+// Between two heights below the trochanter, on this thigh.
+QString thirdsRule(const Policy& policy, const Target& target)
+{
+    const double thigh = target.thighLength.value();
+    const VastusBand band = vastusBand(Convention::VastusThirds, policy, thigh);
+    return Words::
+        tr("The middle third of the outer side of the thigh: from %1 to %2 below the greater trochanter on "
+           "this thigh of %3, behind the rectus femoris and no farther back than the outer line.")
+            .arg(cmText(band.top * thigh), cmText(band.bottom * thigh), cmText(thigh));
+}
+
+QString handbreadthsRule(const Policy& policy, const Target& target)
+{
+    const double thigh = target.thighLength.value();
+    const VastusBand band = vastusBand(Convention::VastusHandbreadths, policy, thigh);
+    //: A handbreadth is the width of a hand across its palm.
+    return Words::
+        tr("From one handbreadth below the greater trochanter to one above the knee: %1 to %2 below the "
+           "trochanter on this thigh of %3, with a hand %4 broad; behind the rectus femoris and no farther "
+           "back than the outer line.")
+            .arg(cmText(band.top * thigh), cmText(band.bottom * thigh), cmText(thigh),
+                 cmText(handSize(policy).breadth().value()));
+}
+
+QString handRule(const Policy& policy, const Target& target)
+{
+    using enum PolicyKey;
+    const QString hand = cmText(policy.value(HandLength));
+    const QString opening = number(target.hand ? target.hand->opening.value() : policy.value(VgOpening), 0);
+    const QString bone = cmText(policy.value(VgBoneMargin) * target.scale);
+    const QString trochanter = cmText(policy.value(VgTrochanterMargin) * target.scale);
+    const QString apart = cmText(target.asisToTrochanter.value());
+    if (target.hand && target.hand->pin == Pin::Palm)
+        return Words::
+            tr("Heel of a hand of %1 on the greater trochanter, index finger toward the anterior superior "
+               "iliac spine (%2 away on this hip, more than this hand reaches), middle finger opened by %3 "
+               "degrees along the crest: between the two fingers, at least %4 from crest and spine and %5 "
+               "from the trochanter.")
+                .arg(hand, apart, opening, bone, trochanter);
+    return Words::
+        tr("Palm of a hand of %1 on the greater trochanter, index fingertip on the anterior superior iliac "
+           "spine (%2 apart on this hip), middle finger opened by %3 degrees along the crest: between the "
+           "two fingers, at least %4 from crest and spine and %5 from the trochanter.")
+            .arg(hand, apart, opening, bone, trochanter);
+}
+
+QString mediansRule(const Policy& policy, const Target& target)
+{
+    using enum PolicyKey;
+    return Words::
+        tr("Where the medians of the triangle of greater trochanter, iliac tubercle and anterior superior "
+           "iliac spine cross (spine and trochanter lie %1 apart on this hip): within %2 of that point, at "
+           "least %3 from crest and spine and %4 from the trochanter.")
+            .arg(cmText(target.asisToTrochanter.value()),
+                 cmText(policy.value(VgMediansRadius) * target.scale),
+                 cmText(policy.value(VgBoneMargin) * target.scale),
+                 cmText(policy.value(VgTrochanterMargin) * target.scale));
+}
+
 }  // namespace convention_words_detail
 
 QString conventionName(Convention convention)
 {
-    using Words = convention_words_detail::Words;
+    using namespace convention_words_detail;
     switch (convention) {
     case Convention::DeltoidStrip: return Words::tr("Strip below the acromion");
     case Convention::DeltoidCentroid: return Words::tr("Middle of the triangle");
@@ -93,6 +154,12 @@ QString conventionName(Convention convention)
     case Convention::DeltoidFingers: return Words::tr("Two to three fingerbreadths");
     //: Halfway between two landmarks.
     case Convention::DeltoidHalfway: return Words::tr("Halfway to the deltoid tuberosity");
+    //: Of the outer side of the thigh.
+    case Convention::VastusThirds: return Words::tr("Middle third of the thigh");
+    case Convention::VastusHandbreadths: return Words::tr("Between two handbreadths");
+    //: The hand is that of whoever gives the injection.
+    case Convention::VentroglutealHand: return Words::tr("Hand on the hip, between two fingers");
+    case Convention::VentroglutealMedians: return Words::tr("Where three medians cross");
     }
     return {};
 }
@@ -106,8 +173,17 @@ QString conventionRule(Convention convention, const Policy& policy, const Target
     case Convention::DeltoidTwoInches: return twoInchesRule(policy, target);
     case Convention::DeltoidFingers: return fingersRule(policy);
     case Convention::DeltoidHalfway: return halfwayRule(policy, target);
+    case Convention::VastusThirds: return thirdsRule(policy, target);
+    case Convention::VastusHandbreadths: return handbreadthsRule(policy, target);
+    case Convention::VentroglutealHand: return handRule(policy, target);
+    case Convention::VentroglutealMedians: return mediansRule(policy, target);
     }
     return {};
+}
+
+QString policySource(const Policy& policy, PolicyKey key)
+{
+    return QCoreApplication::translate("fb::PolicySources", policy.source(key).c_str());
 }
 
 QString conventionSource(Convention convention, const Policy& policy)
@@ -116,7 +192,7 @@ QString conventionSource(Convention convention, const Policy& policy)
     const auto lines = [&policy](std::initializer_list<PolicyKey> keys) {
         QStringList sources;
         for (const PolicyKey key : keys)
-            sources << QString::fromStdString(policy.source(key));
+            sources << policySource(policy, key);
         sources.removeDuplicates();
         return sources.join(QLatin1Char('\n'));
     };
@@ -127,6 +203,11 @@ QString conventionSource(Convention convention, const Policy& policy)
     case Convention::DeltoidFingers:
         return lines({DeltoidFingersLow, DeltoidFingersHigh, DeltoidFingerWidth});
     case Convention::DeltoidHalfway: return lines({DeltoidHalfwayShare, DeltoidMuscleLength});
+    case Convention::VastusThirds: return lines({VastusTop, VastusBottom, VastusFront, VastusBack});
+    case Convention::VastusHandbreadths: return lines({HandLength, HandBreadth, VastusFront, VastusBack});
+    case Convention::VentroglutealHand:
+        return lines({VgOpening, HandLength, VgBoneMargin, VgTrochanterMargin});
+    case Convention::VentroglutealMedians: return lines({VgMediansRadius, VgBoneMargin, VgTrochanterMargin});
     }
     return {};
 }

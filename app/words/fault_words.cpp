@@ -3,7 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
-#include <array>
+#include <vector>
 
 #include "core/basics/enums.h"
 
@@ -55,15 +55,36 @@ private:
 
     static QString number(double value) { return QLocale().toString(value, 'g', 6); }
 
-    template <class Enum, std::size_t N>
-    static QString list(const std::array<Enum, N>& all)
+    template <class Choices>
+    static QString list(const Choices& all)
     {
         QStringList words;
-        for (const Enum e : all) {
+        for (const auto e : all) {
             const std::string_view word = wordOf(e);
             words += QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size()));
         }
         return words.size() == 1 ? words.front() : QLocale().createSeparatedList(words);
+    }
+
+    static std::vector<Convention> conventionsOf(const QString& site)
+    {
+        const auto of = siteFrom(site.toStdString());
+        std::vector<Convention> own;
+        for (const Convention convention : kConventions)
+            if (!of || siteOf(convention) == *of)
+                own.push_back(convention);
+        return own;
+    }
+
+    // The views in which the site of a show-only view is asked; of an unknown view, all of them.
+    static std::vector<View> askedInstead(const QString& view)
+    {
+        const auto shown = viewFrom(view.toStdString());
+        std::vector<View> asked;
+        for (const Site site : kSites)
+            if (!shown || siteOf(*shown) == site)
+                asked.insert(asked.end(), askedViews(site).begin(), askedViews(site).end());
+        return asked;
     }
 
     [[nodiscard]] QString patient() const
@@ -119,12 +140,15 @@ private:
                                           "known; choose from %3.")
                                            .arg(m_what, m_where, list(kConventions));
         case Problem::ConventionOfAnotherSite:
-            return tr("The convention “%1” belongs to another site; choose one whose name begins with the "
-                      "site.")
-                .arg(m_what);
+            return m_where.isEmpty()
+                       ? tr("The convention “%1” belongs to another site; choose one whose name begins with "
+                            "the site.")
+                             .arg(m_what)
+                       : tr("The convention “%1” does not belong to the site “%2”; choose from %3.")
+                             .arg(m_what, m_where, list(conventionsOf(m_where)));
         case Problem::ViewShowOnly:
             return tr("A mark cannot be judged in this view, which is for looking only; mark in the view %1.")
-                .arg(list(std::array{View::ShoulderSide}));
+                .arg(list(askedInstead(m_what)));
         case Problem::LayerUnknown:
             return tr("The layer “%1” is not known; choose from %2, separated by commas.")
                 .arg(m_what, list(kLayers));
@@ -141,6 +165,15 @@ private:
                 .arg(m_what);
         case Problem::MarkOutsideBody:
             return tr("The mark lies outside the body; place it on the skin of the patient.");
+        case Problem::HandLengthOutOfRange:
+            return m_what.isEmpty()
+                       //: Length of the learner's own hand.
+                       ? tr("A hand measures %1 to %2 cm from the wrist crease to the tip of the middle "
+                            "finger; give a length in that range.")
+                             .arg(m_low, m_high)
+                       : tr("The hand length %1 cm is outside %2 to %3 cm; measure from the wrist crease to "
+                            "the tip of the middle finger.")
+                             .arg(m_what, m_low, m_high);
         default: return {};
         }
     }
@@ -205,6 +238,7 @@ private:
             return tr("The seed “%1” is not a whole number; type digits only, for example 2024.").arg(m_what);
         case Problem::RunLengthOutOfRange:
             return tr("A run has %1 to %2 requests; choose a number in that range.").arg(m_low, m_high);
+        case Problem::NoSiteChosen: return tr("No site is chosen; choose at least one site to practise.");
         default: return {};
         }
     }

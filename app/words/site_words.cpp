@@ -6,21 +6,20 @@
 
 namespace fb {
 
-namespace site_words_detail {
-
-struct Words {
+// lupdate follows no alias: the struct itself bears the name of its context.
+struct SiteWords {
     Q_DECLARE_TR_FUNCTIONS(fb::SiteWords)
 };
-
-}  // namespace site_words_detail
-
-using SiteWords = site_words_detail::Words;
 
 QString siteName(Site site)
 {
     switch (site) {
     //: The injection site on the shoulder muscle (deltoid).
     case Site::Deltoid: return SiteWords::tr("deltoid site");
+    //: The injection site on the outer muscle of the thigh (vastus lateralis).
+    case Site::VastusLateralis: return SiteWords::tr("vastus lateralis site");
+    //: The injection site on the side of the hip (gluteus medius and minimus).
+    case Site::Ventrogluteal: return SiteWords::tr("ventrogluteal site");
     }
     return {};
 }
@@ -43,6 +42,11 @@ QString viewName(View view)
     case View::ShoulderSide: return SiteWords::tr("Shoulder, from the side");
     //: The shoulder seen halfway between front and side.
     case View::ShoulderThreeQuarter: return SiteWords::tr("Shoulder, three-quarter front");
+    case View::HipSide: return SiteWords::tr("Hip, from the side");
+    case View::HipBehind: return SiteWords::tr("Hips, from behind");
+    case View::ThighFront: return SiteWords::tr("Thigh, from the front");
+    case View::ThighSide: return SiteWords::tr("Thigh, from the outer side");
+    case View::OpenHand: return SiteWords::tr("Open hand");
     }
     return {};
 }
@@ -73,83 +77,49 @@ QString helpLevelName(HelpLevel level)
     return {};
 }
 
-QString hazardName(HazardCode code)
-{
-    switch (code) {
-    case HazardCode::Acromion: return SiteWords::tr("Acromion (bone)");
-    case HazardCode::JointAndBursa: return SiteWords::tr("Shoulder joint and bursa");
-    //: Axilla level: the height of the armpit.
-    case HazardCode::BelowArmpit: return SiteWords::tr("Below armpit level: radial nerve");
-    case HazardCode::RadialNerveBehind: return SiteWords::tr("Radial nerve, back of the arm");
-    case HazardCode::BursaEdge: return SiteWords::tr("Lower edge of the bursa");
-    case HazardCode::AxillaryNerveFront: return SiteWords::tr("Axillary nerve, front");
-    case HazardCode::AxillaryNerveBack: return SiteWords::tr("Axillary nerve, back");
-    }
-    return {};
-}
-
-QString stepName(StepCode code)
-{
-    switch (code) {
-    case StepCode::FeelAcromion: return SiteWords::tr("Feel the acromion's lateral edge");
-    case StepCode::AcromionBase: return SiteWords::tr("Base: the acromion from front to back");
-    case StepCode::ArmpitLevel: return SiteWords::tr("Armpit level");
-    case StepCode::Apex: return SiteWords::tr("Apex: mid-lateral at armpit level");
-    case StepCode::Triangle: return SiteWords::tr("Triangle");
-    case StepCode::MidLateralLine: return SiteWords::tr("Mid-lateral line");
-    case StepCode::MeasureDown: return SiteWords::tr("Measure down from the acromion");
-    case StepCode::LayFingers: return SiteWords::tr("Lay the fingers below the acromion");
-    case StepCode::FeelTuberosity: return SiteWords::tr("Feel where the deltoid ends");
-    case StepCode::Region: return SiteWords::tr("Target region");
-    case StepCode::IdealPoint: return SiteWords::tr("Ideal point");
-    }
-    return {};
-}
-
 QString postureText(View view)
 {
     switch (view) {
     case View::ShoulderSide:
     case View::ShoulderThreeQuarter:
         return SiteWords::tr("Seated, shoulder bare, elbow bent, forearm in the lap");
+    case View::HipSide:
+        return SiteWords::tr("Lying on the other side, hip bare, upper knee bent and slightly forward, seen "
+                             "from behind the patient");
+    case View::HipBehind: return SiteWords::tr("Lying face down, both hips bare, toes turned in");
+    case View::ThighFront: return SiteWords::tr("Lying on the back, thigh bare, toes up, seen from above");
+    case View::ThighSide:
+        return SiteWords::tr("Lying on the back, thigh bare, toes up, seen from the outer side");
+    //: The hand of whoever gives the injection, not of the patient.
+    case View::OpenHand: return SiteWords::tr("Laid flat, fingers spread");
     }
     return {};
 }
 
 QString requestText(Site site, Side side)
 {
+    const bool left = side == Side::Left;
     switch (site) {
     case Site::Deltoid:
-        return side == Side::Left ? SiteWords::tr("Mark the deltoid site, left arm")
-                                  : SiteWords::tr("Mark the deltoid site, right arm");
+        return left ? SiteWords::tr("Mark the deltoid site, left arm")
+                    : SiteWords::tr("Mark the deltoid site, right arm");
+    case Site::VastusLateralis:
+        return left ? SiteWords::tr("Mark the vastus lateralis site, left thigh")
+                    : SiteWords::tr("Mark the vastus lateralis site, right thigh");
+    case Site::Ventrogluteal:
+        return left ? SiteWords::tr("Mark the ventrogluteal site, left hip")
+                    : SiteWords::tr("Mark the ventrogluteal site, right hip");
     }
     return {};
 }
 
-QString landmarkName(std::string_view key)
+QString measureNote(const Target& target)
 {
-    //: Bony landmarks of the shoulder and arm, as short labels on the plate.
-    if (key == "acromion")
-        return SiteWords::tr("Acromion, lateral edge");
-    if (key == "acromion_front")
-        return SiteWords::tr("Acromion, front corner");
-    if (key == "acromion_back")
-        return SiteWords::tr("Acromion, back corner");
-    if (key == "axilla")
-        return SiteWords::tr("Armpit level");
-    if (key == "axilla_front")
-        return SiteWords::tr("Armpit, front fold");
-    if (key == "axilla_back")
-        return SiteWords::tr("Armpit, back fold");
-    if (key == "deltoid_tuberosity")
-        return SiteWords::tr("Deltoid tuberosity");
-    if (key == "lateral_epicondyle")
-        return SiteWords::tr("Lateral epicondyle");
-    if (key == "clavicle_medial")
-        return SiteWords::tr("Clavicle, inner end");
-    if (key == "scapula_spine")
-        return SiteWords::tr("Spine of the scapula");
-    return {};
+    return target.surface.isSkin()
+               //: How the distances of a mark are measured on arm and thigh.
+               ? SiteWords::tr("Measured along the skin")
+               //: How they are measured on the hip, where the picture's plane is taken for the skin.
+               : SiteWords::tr("Measured straight across the picture");
 }
 
 QString cautionSentence()

@@ -25,16 +25,22 @@ namespace fb {
 [[nodiscard]] QString stepName(StepCode code);
 // How the patient sits or lies in a view, with what is bared.
 [[nodiscard]] QString postureText(View view);
-// "Mark the deltoid site, left arm"
+// "Mark the deltoid site, left arm", "Mark the ventrogluteal site, right hip"
 [[nodiscard]] QString requestText(Site site, Side side);
 // The key as in Target::landmarks; empty for a key that has no name.
 [[nodiscard]] QString landmarkName(std::string_view key);
 
 [[nodiscard]] QString conventionName(Convention convention);
-// The rule with its numbers, those of this arm included.
+// The rule with its numbers, those of this body included.
 [[nodiscard]] QString conventionRule(Convention convention, const Policy& policy, const Target& target);
-// Where those numbers come from, one source a line, as the policy file states it.
+// Where a number of the policy comes from: what ships is said in the user's language, what a
+// lab wrote as it wrote it.
+[[nodiscard]] QString policySource(const Policy& policy, PolicyKey key);
+// Where a convention's numbers come from, one source a line.
 [[nodiscard]] QString conventionSource(Convention convention, const Policy& policy);
+
+// Whether a target's centimetres run along the skin or straight across the picture.
+[[nodiscard]] QString measureNote(const Target& target);
 
 // The caution that is always in sight.
 [[nodiscard]] QString cautionSentence();

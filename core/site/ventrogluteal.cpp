@@ -28,6 +28,14 @@ HalfPlane within(Point a, Point b, Point inside, double margin)
     return {normal, dot(normal, a) - margin};
 }
 
+// Whether a box lies wholly in the half-plane, so that cutting would change nothing.
+bool holdsAll(const HalfPlane& keep, const Bounds& box)
+{
+    const Point farthest{keep.normal.x > 0.0 ? box.high.x : box.low.x,
+                         keep.normal.y > 0.0 ? box.high.y : box.low.y};
+    return dot(keep.normal, farthest) <= keep.offset;
+}
+
 // The wanted point, or where the region lies deepest when that one is too near its border.
 Point heldInside(const Polygon& region, Point wanted)
 {
@@ -122,8 +130,11 @@ std::optional<Polygon> clearOfBone(const Policy& policy, const Hip& hip, const P
 {
     const double margin = policy.value(PolicyKey::VgBoneMargin) * hip.scale;
     std::optional<Polygon> left = polygon;
-    for (std::size_t i = 0; left && i + 1 < hip.crest.size(); ++i)
-        left = clipped(*left, within(hip.crest[i], hip.crest[i + 1], hip.trochanter, margin));
+    for (std::size_t i = 0; left && i + 1 < hip.crest.size(); ++i) {
+        const HalfPlane keep = within(hip.crest[i], hip.crest[i + 1], hip.trochanter, margin);
+        if (!holdsAll(keep, left->bounds()))
+            left = clipped(*left, keep);
+    }
     if (left && margin > 0.0)
         left = without(*left, {hip.spine, margin});
     if (left)

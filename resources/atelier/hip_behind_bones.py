@@ -1,4 +1,6 @@
 """Hip from behind: lumbar spine, sacrum, the two hip bones, the two femurs."""
+import math
+
 from engrave import Line, pen, rim, stipple
 from hip_behind_frame import (ASIS, CREST_LINE, FOLD, INNER_L, INNER_R, MID, SHAFT_IN, SHAFT_OUT, SIDE_L, SIDE_R,
                               left, right)
@@ -67,26 +69,30 @@ def sacrum(p):
         p.ink(pen(side([(29, 140), (28.4, 158), (27, 178), (24.6, 198), (21, 216)]), [.05, .5, .35, .5, .05]), "bone-line", .6)
     for y, h in ((139, 9), (160, 8.6), (180, 7.4), (198, 6)):
         kn = [(-2.6, y - h), (0, y - h - 1), (2.6, y - h), (3.8, y), (2.6, y + h), (0, y + h + 1), (-2.6, y + h), (-3.4, y)]
-        p.area(right(kn), "bone-light")
+        p.area(right(kn), "bone-light", .7)
         p.ink(pen(right([(2.4, y - h), (3.8, y), (2.4, y + h), (0, y + h + 1)]), [.05, .9, .7, .05]), "bone-line", .9)
     p.ink([pen(right([(-5, 212), (-6, 222), (-4, 230)]), [.05, .7, .3]), pen(right([(5, 212), (6, 222), (4, 230)]), [.05, .8, .3])], "bone-line", .8)
     for y, w in ((240, 11), (249, 8), (257, 5.4)):
         p.ink(pen(right([(-w, y), (0, y + 1.6), (w, y)]), [.1, .7, .1]), "bone-line", .8)
     outline(p, SACRUM, 1.4)
-    p.area([(216.6, 266, "c"), (223.4, 266, "c"), (223.2, 272), (223.8, 277, "c"), (216.2, 277, "c"), (216.8, 272)], "bone-shade", .4)
+
+
+def ramus(p, side):
+    """Pubis and the ramus of the ischium lie in front: a hint, under coccyx and tuberosity."""
+    p.on("bone", "pelvis", "ischium-pubis", "Ischium and pubis")
+    p.area(side(RAMUS), "bone-base", .85)
+    p.ink(rim(side(RAMUS), .2, 1.0), "bone-line", .7)
 
 
 def hip_bone(p, side):
     """One hip bone; `side` places it. Light comes from the upper left, so the two are shaded apart."""
     r = side is right
-    p.on("bone", "pelvis", "ischium-pubis", "Ischium and pubis")
-    p.area(side(RAMUS), "bone-base", .8)
-    p.ink(rim(side(RAMUS), .2, 1.0), "bone-line", .7)
     p.on("bone", "pelvis", "ilium", "Ilium")
     p.area(side(ILIUM), "wash.ilium." + ("right" if r else "left"))
     # the blade is hollow behind the front swell, the crest a thick lip
     lip = Line(CREST_LINE).shifted(-6.4, .03, .97)
-    pool(p, side([(108, 128), (92, 136), (78, 156), (70, 184)]), 24, 22, "bone-shade", .3, 6, .02)
+    c = side([(88, 152)])[0]
+    p.area([(c[0] + 40 * math.cos(k * math.pi / 6), c[1] + 40 * math.sin(k * math.pi / 6)) for k in range(12)], "wash.fossa." + ("right" if r else "left"))
     pool(p, side([(120, 150), (110, 172), (100, 196)]), 10, 10, "bone-light", .6, 5, .04)
     p.ink(pen(side(lip), [.05, .6, .5, .6, .4, .05]), "bone-line", .75)
     for ln, w in (([(62, 130), (60, 146), (60, 162), (64, 178), (67, 188)], .7), ([(121, 158), (106, 147), (92, 152), (82, 166), (76, 184), (74, 198)], .6)):
@@ -138,6 +144,7 @@ def washes(p):
         p.linear("wash.femur." + n, limb, (x - 18, 380), (x + 18, 388), [(0, "bone-base"), (.3, "bone-light"), (.65, "bone-base"), (1, "bone-shade")])
         x = MID + side * 85
         p.linear("wash.ilium." + n, "pelvis", (x - 46, 130), (x + 40, 230), [(0, "bone-light"), (.5, "bone-base"), (1, "bone-base")])
+        p.radial("wash.fossa." + n, "pelvis", (MID + side * 88, 152), 40, [(0, "bone-shade", .5), (.4, "bone-shade", .34), (.75, "bone-shade", .1), (1, "bone-shade", 0)])
     p.linear("wash.sacrum", "pelvis", (184, 140), (262, 190), [(0, "bone-base"), (.35, "bone-light"), (1, "bone-base")])
 
 
@@ -147,6 +154,9 @@ def draw(p):
     spine(p)
     femur(p, "thigh-left", left)
     femur(p, "thigh", right)
+    ramus(p, left)
+    ramus(p, right)
+    p.area([(216.6, 266, "c"), (223.4, 266, "c"), (223.2, 272), (223.8, 277, "c"), (216.2, 277, "c"), (216.8, 272)], "bone-shade", .4)
     sacrum(p)
     hip_bone(p, left)
     hip_bone(p, right)

@@ -1,4 +1,6 @@
 """Hip from behind: the shirt drawn up at the waist, the folded sheet over the thighs and the couch beside them."""
+import math
+
 from engrave import Line, contour, pen, ramp
 from hip_behind_frame import SIDE_R
 from side_cloth import fold
@@ -16,16 +18,10 @@ def sheet(p):
     p.on("cloth", "pelvis")
     p.area([(*TOP[0], "c"), *TOP[1:-1], (*TOP[-1], "c"), (440, 482, "c"), (0, 482, "c")], "wash.sheet")
     top, low = Line(TOP), Line(LOW)
-    # thighs under the cloth: each a broad round that falls off to the couch, a sag between them
-    side = Line([(391, 388), (397, 402), (401, 420), (403, 446), (404, 470)])
-    soft(p, side.shifted(54), side, "cloth-shade", .44, 10, hump(1))
-    soft(p, side.shifted(-18), side, "cloth-shade", .5, 8, hump(.9))
-    near = Line([(52, 388), (46, 402), (42, 420), (40, 446), (39, 466)])
-    soft(p, near.shifted(14), near, "cloth-shade", .3, 6, hump(1))
-    mid = Line([(219, 396), (219.8, 416), (219.4, 442), (219, 472)])
-    soft(p, mid.shifted(54), mid, "cloth-shade", .4, 10, hump(1))
-    soft(p, mid.shifted(-14), mid, "cloth-shade", .3, 6, hump(1))
-    p.ink(pen(mid, [.05, .9, 1.1, .7, .05]), "cloth-line", .75)
+    # thighs under the cloth: each a broad round that falls off to the right, to the couch and into the sag between them
+    for name, x, y, r in (("side", 396, 430, 44), ("sag", 222, 440, 58)):
+        p.area([(x + r * math.cos(k * math.pi / 6), y + min(r * math.sin(k * math.pi / 6), 46)) for k in range(12)], "wash.sheet." + name)
+    p.ink(pen([(219, 396), (219.8, 416), (219.4, 442), (219, 472)], [.05, .9, 1.1, .7, .05]), "cloth-line", .75)
     # the fold's rounded rim, the free edge and its shadow
     soft(p, low.shifted(-8, .02, .98), low.part(.02, .98), "cloth-shade", .3, 5, hump(.6))
     soft(p, low.shifted(10, .02, .98), low.part(.02, .98), "cloth-shade", .5, 7, hump(.6))
@@ -54,11 +50,13 @@ def shirt(p):
     soft(p, roll.shifted(-9), roll, "cloth-shade", .4, 6, hump(.5))
     p.ink(contour(hem, .5, 1.3, side=1), "cloth-line")
     p.ink([pen(roll.part(a, e), [.05, w, w * .7, .05]) for a, e, w in ((.04, .3, .7), (.36, .5, .5), (.58, .8, .7), (.86, .97, .9))], "cloth-line", .8)
-    fold(p, [(110, 56), (100, 40), (96, 22)], -9, .7, .34)
-    fold(p, [(152, 58), (150, 44), (156, 26), (160, 12)], 8, .6, .28)
-    fold(p, [(224, 61), (221, 46), (222, 24)], -10, .8, .4)
-    fold(p, [(290, 56), (298, 42), (298, 24)], 9, .7, .34)
-    fold(p, [(350, 50), (354, 36), (353, 18)], 9, .9, .42)
+    # drawn up, the cloth lies in slack cross folds, pulled together here and there
+    for a, w, wt, d in (([(73, 40), (94, 47), (126, 48), (160, 42)], -7, .8, .36), ([(368, 34), (346, 44), (312, 46), (276, 40)], 8, 1.0, .42),
+                        ([(158, 52), (190, 58), (226, 57), (256, 50)], -7, .7, .34), ([(104, 22), (136, 31), (172, 32), (206, 24)], -6, .6, .26),
+                        ([(350, 16), (318, 27), (282, 29), (248, 22)], 6, .7, .3), ([(196, 36), (222, 41), (250, 36)], -5, .5, .22)):
+        fold(p, a, w, wt, d)
+    fold(p, [(120, 57), (112, 46), (112, 34)], -5, .6, .26)
+    fold(p, [(338, 55), (344, 44), (342, 32)], 6, .7, .32)
     p.ink(contour(Line([HEM[-1], *side_r]), .5, 1.4, side=1, press=lambda t: ramp(t, (0, .7), (.4, .6), (.7, 0), (1, 0))), "cloth-line")
     p.ink(contour(Line([HEM[0], *side_l]), .4, .9, side=-1, press=lambda t: ramp(t, (0, .7), (.4, .6), (.7, 0), (1, 0))), "cloth-line")
 
@@ -80,6 +78,8 @@ def ground(p):
 
 def draw(p):
     p.radial("wash.sheet", "pelvis", (220, 120), 360, [(0, "cloth-light"), (.9, "cloth-light"), (1, "cloth-light", 0)])
+    for name, at, r, o in (("side", (396, 430), 44, .58), ("sag", (222, 440), 58, .72)):
+        p.radial("wash.sheet." + name, "pelvis", at, r, [(0, "cloth-shade", o), (.35, "cloth-shade", o * .72), (.7, "cloth-shade", o * .2), (1, "cloth-shade", 0)])
     p.linear("wash.shirt", "pelvis", (220, 76), (220, 2), [(0, "cloth-base"), (.56, "cloth-base"), (1, "cloth-base", 0)])
     shadow(p)
     ground(p)

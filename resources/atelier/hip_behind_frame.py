@@ -47,8 +47,8 @@ def names(p):
     p.hang("thigh-left", "hip-left", (2 * MID - HIP[0], HIP[1]), 0, "pelvis")
     sr, sl, ir, il = Line(SIDE_R), Line(SIDE_L), Line(INNER_R), Line(INNER_L)
     out = Line(SHAFT_OUT)
-    # the skeleton's extent: vertebra, crest, crest, then the femurs
-    for name, y, b in (("waist", 48, 42), ("crest", 110, 109), ("psis", 155, 128.4), ("hip", 258, 135.6), ("fold", 322, 128.2)):
+    # the skeleton's extent: vertebra, crest, crest, trochanters; at the fold the shafts' inner edges, so that the seats broaden with fat
+    for name, y, b in (("waist", 48, 42), ("crest", 110, 109), ("psis", 155, 128.4), ("hip", 258, 135.6), ("fold", 322, 101.2)):
         p.level("pelvis", name, (MID, y), (1, 0), sl.at_y(y)[0] - MID, -b, b, sr.at_y(y)[0] - MID)
     # the hip's own axis runs medial to the shaft, so the bone's inner edge is set just inside the axis
     for name, y, b in (("trochanter", 268, -21.8), ("thigh-upper", 323, -6), ("mid-thigh", 468, -6)):

@@ -18,39 +18,48 @@ MEDIUS = [(*MED_TOP[0], "c"), *MED_TOP[1:-1], *MED_SIDE[:-1], (*MED_SIDE[-1], "c
 
 
 def washes(p):
-    up, dn = ((MID, 118), (MID, 30)), ((MID, 374), (MID, 402))
-    for name, tone in (("oblique", "muscle-base"), ("fascia", "tendon"), ("lat", "muscle-light")):
-        p.linear("wash." + name, "pelvis", *up, [(0, tone), (.6, tone), (1, tone, 0)])
-    for name, tone in (("belly", "muscle-base"), ("pale", "muscle-light"), ("band", "tendon")):
-        p.linear("wash." + name, "pelvis", *dn, [(0, tone), (.3, tone), (1, tone, 0)])
+    """Shirt and sheet hide where the flesh ends, so nothing has to fade; every wash runs with the light."""
+    def across(name, x0, x1, *stops):
+        p.linear("wash." + name, "pelvis", (MID + x0, 200), (MID + x1, 206), stops)
+    m = [(k, "muscle-" + k) for k in ("light", "base", "shade")]
+    light, base, shade = (t for _, t in m)
+    across("oblique.l", -146, -96, (0, base), (.4, light), (1, base))
+    across("oblique.r", 96, 146, (0, base), (.4, base), (1, shade))
+    across("lat", -110, 110, (0, light), (1, light))
+    across("belly.l", -160, 0, (0, base), (.3, light), (.62, base), (1, shade))
+    across("belly.r", 0, 160, (0, base), (.25, light), (.6, base), (1, shade))
+    across("pale.l", -70, -36, (0, light), (.5, light), (1, base))
+    across("pale.r", 36, 70, (0, light), (.5, light), (1, base))
+    across("shadow", 34, 78, (0, "tendon-line", 0), (.5, "tendon-line", .16), (1, "tendon-line", .5))
     for x, tag in ((MID - 105, "l"), (MID + 105, "r")):
         p.linear("wash.medius." + tag, "pelvis", (x - 44, 150), (x + 50, 190), [(0, "muscle-base"), (.35, "muscle-light"), (.7, "muscle-base"), (1, "muscle-shade")])
     p.linear("wash.stump", "pelvis", (MID - 160, 240), (MID - 10, 250), [(0, "muscle-base"), (.25, "muscle-light"), (.6, "muscle-base"), (1, "muscle-shade")])
+    p.linear("wash.columns", "pelvis", (MID - 74, 100), (MID + 74, 100), [(0, "muscle-light", 0), (.3, "muscle-light", .3), (.46, "muscle-light", .04), (.5, "muscle-light", 0),
+             (.55, "muscle-light", .04), (.74, "muscle-light", .36), (1, "muscle-light", 0)])
     p.linear("wash.maximus", "pelvis", (MID + 20, 180), (MID + 150, 350), [(0, "muscle-base"), (.3, "muscle-light"), (.62, "muscle-base"), (1, "muscle-shade")])
 
 
 def loin(p):
     """Above the crest: the erector's columns under their fascia, edges of latissimus and outer oblique."""
-    for side in (left, right):
+    for side, tag in ((left, "l"), (right, "r")):
         p.on("muscle", "pelvis", "external-oblique", "External oblique")
-        obl = [(112, 30, "c"), (142, 30), (141, 48), (139.6, 66), (140, 84), (143, 102), (144.6, 115), (143, 125), (138, 133), (131, 139, "c"), (130.6, 132), (126, 121),
+        obl = [(110, 40, "c"), (141.4, 40, "c"), (141, 48), (139.6, 66), (140, 84), (143, 102), (144.6, 115), (143, 125), (138, 133), (131, 139, "c"), (130.6, 132), (126, 121),
                (118, 113.2), (108, 109.4), (98, 109.6, "c"), (100, 84), (106, 56)]
-        p.area(side(obl), "wash.oblique")
+        p.area(side(obl), "wash.oblique." + tag)
         lines(p, [side([(116, 48), (140, 40)]), side([(106, 76), (139, 84)]), side([(101, 104), (132, 126)])], 5, .5, .7, lift=.2)
         p.ink(pen(side([(141.4, 44), (139.6, 66), (140, 84), (143, 102), (144.6, 115), (143, 125), (138, 133)]), [.05, .6, .8, 1.0, .9, .2]), "muscle-line")
     for side in (left, right):
         p.on("muscle", "pelvis", "latissimus-dorsi", "Latissimus dorsi")
-        lat = [(46, 30, "c"), (120, 30, "c"), (112, 56), (104, 84), (97, 109.6, "c"), (88, 110.4), (78, 100), (66, 80), (54, 56)]
+        lat = [(49, 40, "c"), (117, 40, "c"), (112, 56), (104, 84), (97, 109.6, "c"), (88, 110.4), (78, 100), (66, 80), (54, 56)]
         p.area(side(lat), "wash.lat")
         lines(p, [side([(54, 48), (60, 66), (74, 90), (90, 110)]), side([(84, 40), (90, 60), (98, 80), (101, 92)]), side([(112, 34), (114, 44), (112, 54), (108, 66)])][::-1],
               6, .5, .7, lift=.15)
         p.ink(pen(side([(115, 44), (110, 60), (103, 86), (97, 109)]), [.05, .8, .9, .5]), "muscle-line", .85)
     p.on("muscle", "pelvis", "erector-spinae", "Erector spinae under its fascia")
-    half = [(0, 30), (46, 30), (54, 56), (66, 80), (78, 100), (90, 111), (80, 115.6), (66, 124), (54, 137), (45.6, 150), (41.4, 166), (39, 182), (34, 202), (26, 220), (15, 238), (0, 252)]
-    p.area([*right(half), *left(half[:0:-1])], "wash.fascia")
-    for x, t in ((-22, .18), (30, .24)):
-        pool(p, [(MID + x, 40), (MID + x, 90), (MID + x * .9, 140), (MID + x * .6, 210)], 17, 17, "muscle-light", t, 6, .02)
-    soft(p, right([(30, 60), (34, 90), (40, 120), (34, 150), (26, 190)]), right([(52, 56), (70, 90), (64, 124), (43, 158), (36, 196)]), "tendon-line", .26, 4, hump(.8))
+    half = [(0, 40, "c"), (49, 40, "c"), (54, 56), (66, 80), (78, 100), (90, 111), (80, 115.6), (66, 124), (54, 137), (45.6, 150), (41.4, 166), (39, 182), (34, 202), (26, 220), (15, 238), (0, 252)]
+    p.area([*right(half), *left(half[:0:-1])], "tendon")
+    p.area([*right(half), *left(half[:0:-1])], "wash.columns")
+    p.area(right([(20, 46, "c"), *half[1:9], (30, 160), (22, 100)]), "wash.shadow")
     soft(p, right([(7, 50), (6, 110), (5, 170), (2, 230)]), right([(.4, 50), (.4, 110), (.4, 170), (.4, 240)]), "tendon-line", .32, 4, hump(.6))
     for side, w in ((left, .4), (right, .5)):
         for k in range(5):
@@ -62,7 +71,7 @@ def loin(p):
 
 
 def thigh(p, side, tag):
-    belly, pale, band = (f"wash.{n}" for n in ("belly", "pale", "band"))
+    belly, pale = (f"wash.{n}.{tag}" for n in ("belly", "pale"))
     few = 3 if tag == "r" else 4                        # most of the right side lies under the maximus
     p.on("muscle", "pelvis", "vastus-lateralis", "Vastus lateralis")
     vl = [(111, 318, "c"), (116, 305), (125, 294), (137, 286), (152, 276, "c"), (157, 290), (159.4, 314), (160, 342), (159.2, 372), (158, 404, "c"), (102.4, 404, "c"), (105, 376)]
@@ -91,9 +100,9 @@ def thigh(p, side, tag):
     if tag == "l":
         p.ink(fibres([side([(54, 306), (74, 308)]), side([(56, 324), (74, 322)]), side([(60, 338), (69, 342)])], 3, .45, lift=.2), "tendon-line", .8)
     p.on("muscle", "pelvis", "iliotibial-band", "Iliotibial band")
-    itt = [(146, 262, "c"), (147, 226), (150.6, 206, "c"), (152.6, 230), (153.6, 256), (157.6, 290), (159.6, 314), (160, 342), (159.2, 372), (158, 404, "c"), (143.6, 404, "c"), (142, 380), (141, 360), (146, 330), (150, 300)]
-    p.area(side(itt), band)
-    lines_ = [side([(149, 226), (151.6, 222)]), side([(149, 275), (155, 272)]), side([(151, 310), (158, 310)]), side([(146, 350), (158, 350)]), side([(146, 400), (156, 400)])]
+    itt = [(136, 276), (140, 256), (146, 236), (150.6, 206, "c"), (152.6, 230), (153.6, 256), (157.6, 290), (159.6, 314), (160, 342), (159.2, 372), (158, 404, "c"), (143.6, 404, "c"), (142, 380), (140, 352), (140, 324), (137, 298)]
+    p.area(side(itt), "tendon")
+    lines_ = [side([(148, 228), (151.6, 222)]), side([(142, 275), (155, 272)]), side([(143, 310), (158, 310)]), side([(143, 350), (158, 350)]), side([(146, 400), (156, 400)])]
     p.ink(fibres(lines_, 3, .4, lift=.1), "tendon-line", .7)
     out = Line(side([(150.6, 208), (152.8, 232), (154, 258), (157.6, 290), (159.8, 316), (160, 342), (159.2, 372), (158.2, 396)]))
     p.ink(pen(out, [.05, .6, 1.0, 1.1, .9, .05] if tag == "r" else [.05, .4, .6, .6, .5, .05]), "muscle-line")
@@ -104,7 +113,7 @@ def medius(p, side, tag):
     p.area(side(MEDIUS), "wash.medius." + tag)
     guides = [side(MED_TOP), side([(76, 150), (92, 140), (108, 138), (122, 142), (136, 148)]), side([(95, 192), (110, 184), (124, 182), (136, 184), (145, 188)]),
               side([(114, 231), (124, 226), (132, 226), (140, 228), (147, 232)]), side([(130, 262), (133, 263), (136, 263.6), (137, 264), (138, 264)])]
-    lines(p, guides, 13, .66, .78, lift=.14)
+    lines(p, guides, 15, .62, .78, lift=.14)
     glints(p, guides, 3, 1.4)
     # under a thin fascia at the crest; a pale tendon gathers on the trochanter
     soft(p, side([(74, 140), (90, 130), (104, 127), (118, 131), (130, 142)]), side(MED_TOP), "tendon", .34, 5, hump(1))
@@ -129,12 +138,12 @@ def maximus(p):
     pool(p, right([(64, 180), (72, 206), (80, 236)]), 26, 26, "muscle-light", .5, 7, .03)
     soft(p, between(top, low, .55), low, "muscle-shade", .5, 8, rise((0, 0), (.2, .08), (.45, .6), (.75, 1), (1, .3)))
     soft(p, between(top, low, .3), top, "muscle-shade", .14, 3, hump(.8))
-    lines(p, guides, 24, .68, .82, lift=.14, breaks=.1)
+    lines(p, guides, 29, .64, .82, lift=.14, breaks=.1)
     # deeper grooves between the coarse bundles, light along their backs
     p.ink(fibres(guides, 6, 1.2, .08, .94, lift=.3, seed=.71), "muscle-line", .75)
     glints(p, guides, 6, 1.7)
     # it grows out of the fascia and runs out into the band, slip by slip
-    soft(p, org.shifted(-12), org, "tendon", .55, 4, hump(.5))
+    soft(p, org.shifted(-12), org, "tendon", .42, 7, hump(.9))
     for k in range(7):
         u = (k + .5) / 7
         a = guides[-2](u * .98 + .01)

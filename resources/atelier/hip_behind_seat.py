@@ -18,9 +18,9 @@ def dome_right(p):
     light(p, (MID + 50, 226), 70, "wash.seat.right")
     edge = Line(right(FOLD[::-1]))
     # falls away below toward the fold, first widely, then closely
-    for far, tone, total, n in (([(104, 236), (96, 254), (84, 266), (70, 274), (54, 280), (38, 287), (24, 296), (12, 308), (4, 320)], "skin-mid", .5, 15),
+    for far, tone, total, n in (([(112, 250), (100, 262), (86, 270), (71, 275), (55, 279), (39, 285), (25, 294), (13, 306), (4, 320)], "skin-mid", .5, 15),
                                 ([(108, 276), (98, 288), (84, 297), (70, 303), (54, 307), (38, 310), (24, 314), (12, 319), (4, 323)], "skin-shade", .5, 13)):
-        soft(p, right(far), edge, tone, total, n, rise((0, 0), (.3, .8), (.6, 1), (.85, .8), (1, .1)))
+        soft(p, right(far), edge, tone, total, n, rise((0, 0), (.2, .5), (.45, 1), (.8, 1), (1, .1)))
     soft(p, edge.shifted(9), edge, "skin-deep", .2, 5, rise((0, 0), (.3, .4), (.6, 1), (.9, .7), (1, 0)))
     far = right([(112, 262), (100, 280), (86, 292), (70, 298), (54, 302), (38, 306), (22, 312), (6, 322)])
     p.ink(cluster(far, edge, 19, .12, .86, .8, .56, lambda s: .2 - .3 * s, .1, peak=.42), "skin-hatch")
@@ -29,9 +29,9 @@ def dome_right(p):
 def dome_left(p):
     light(p, (MID - 82, 222), 76, "wash.seat.left")
     edge = Line(right([(.2, 200), (.2, 226), (-.8, 242), (-1.5, 260), (-1.4, 280), (-1.2, 300), (-1.4, 318), *[(-x, y) for x, y in FOLD[1:]]]))
-    for far, tone, total, n in (([(20, 186), (40, 220), (54, 248), (62, 266), (68, 277), (76, 284), (86, 288), (96, 290), (104, 292), (112, 296)], "skin-mid", .5, 15),
-                                ([(10, 204), (22, 234), (32, 260), (38, 280), (46, 294), (56, 302), (68, 306), (80, 307), (94, 306), (106, 303)], "skin-shade", .5, 13)):
-        soft(p, left(far), edge, tone, total, n, rise((0, 0), (.22, .6), (.5, 1), (.75, .9), (1, 0)))
+    for far, tone, total, n in (([(30, 176), (50, 204), (63, 230), (70, 252), (75, 267), (80, 277), (87, 284), (95, 289), (103, 293), (112, 298)], "skin-mid", .5, 15),
+                                ([(14, 196), (29, 224), (40, 250), (47, 270), (54, 285), (62, 294), (72, 300), (82, 303), (94, 304), (106, 303)], "skin-shade", .5, 13)):
+        soft(p, left(far), edge, tone, total, n, rise((0, 0), (.2, .5), (.45, 1), (.8, 1), (1, .1)))
     soft(p, edge.shifted(-9), edge, "skin-deep", .22, 5, rise((0, 0), (.3, .4), (.55, 1), (.8, .7), (1, 0)))
     far = left([(14, 196), (28, 230), (40, 258), (46, 278), (54, 292), (62, 300), (74, 304), (88, 305), (104, 304)])
     p.ink(cluster(far, edge, 21, .16, .78, .8, .56, lambda s: -.16 + .36 * s, .08, peak=.56), "skin-hatch")
@@ -45,8 +45,8 @@ def hollows(p):
         pool(p, side([(113, 222), (117.4, 250), (116, 286)]), 13, 13, "skin-shade", .16, 7, .02)
         # gluteus medius swells above; between it and the maximus a slanting shallow valley
         pool(p, side([(70, 148), (86, 172), (100, 196), (112, 222)]), 15, 15, "skin-mid", .2, 8, .02)
-    pool(p, left([(145, 236), (147, 264), (147, 300)]), 13, 11, "skin-light", .5, 8, .02)
-    pool(p, left([(124, 136), (134, 172), (138, 216)]), 21, 15, "skin-light", .55, 11, .02)
+    pool(p, left([(143, 236), (146, 264), (147, 300)]), 11, 11, "skin-light", .5, 8, .02)
+    pool(p, left([(122, 140), (131, 174), (136, 216)]), 15, 19, "skin-light", .55, 11, .02)
     # the sacrum's three-cornered field sinks a little between the two swells
     pool(p, left([(46, 164), (34, 186), (18, 206), (4, 222)]), 9, 9, "skin-mid", .3, 8, .02)
     pool(p, right([(48, 164), (36, 186), (20, 206), (6, 222)]), 8, 8, "skin-mid", .2, 7, .02)

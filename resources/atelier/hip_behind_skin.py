@@ -34,14 +34,12 @@ def thigh(p, outer, inner, r):
     soft(p, core, far, "skin-mid", .5, 12, rise((0, 0), (.4, 1), (1, 1)))
     soft(p, between(core, far, .5), far, "skin-shade", .32 if r else .42, 9, rise((0, 0), (.45, 1), (1, 1)))
     p.ink(cluster(core, far, 9, .34 if r else .2, .96, .56, .5, lambda t: .1 + .1 * t, .07, peak=.6), "skin-hatch")
-    pool(p, between(near, far, .3).part(.05, 1), 28, 26, "skin-light", .34, 9, .02)
     # the groove before the outer septum
     pool(p, side([(133, 310), (137, 350), (136, 404)]), 10, 10, "skin-mid", .26, 8, .04)
     # what the buttock throws on the thigh
     f = Line(side(FOLD))
     soft(p, f.shifted(lambda t: -s * (24 - 12 * t)), f, "skin-mid", .62, 10, rise((0, .5), (.25, 1), (.6, .9), (1, 0)))
     soft(p, f.shifted(lambda t: -s * (11 - 6 * t)), f, "skin-shade", .55, 8, rise((0, .5), (.25, 1), (.6, .8), (1, 0)))
-    p.ink(cluster(f.shifted(lambda t: -s * (15 - 4 * t)), f, 11, .1, .62, .9, .46, .1, .12, peak=.4), "skin-hatch")
     if r:
         p.ink(pen(cut(inner, 340, END), [1.0, 1.3, 1.2, 1.0]), "skin-line")
     p.ink(pen(side([(28, 343.5), (61, 346.5), (95, 337.5)]), [.05, .65, .05]), "skin-line", .7, cue="full")
@@ -63,7 +61,7 @@ def back(p):
 def crest(p):
     """The crest under the skin: a soft roll of the flank above it, its shade below; dimples over its hind ends."""
     for side, s in ((left, 1), (right, -1)):
-        line = Line(side([(56, 149), (68, 140), (84, 132.4), (102, 129), (120, 131), (136, 138), (150, 147)]))
+        line = Line(side([(56, 149), (68, 140), (84, 132.4), (102, 129), (120, 131), (134, 137.4), (144.6, 144.6)]))
         pool(p, line, 12, 12, "skin-mid", .38 if s > 0 else .42, 12, .04)
         up = Line(side([(88, 112), (108, 108.6), (128, 111), (142, 117)]))
         pool(p, up, 12, 12, "skin-light", .5 if s > 0 else .3, 10, .02)

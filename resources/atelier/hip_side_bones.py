@@ -32,8 +32,8 @@ def ghost(p):
 def spine(p):
     """Lumbar vertebrae, only hinted: they tell where the trunk is."""
     p.on("bone", "pelvis", "lumbar-spine", "Lumbar spine")
-    for k, (x, y) in enumerate(((-4, 2), (34, 0), (72, -1), (109, 2))):
-        o = (.4, .45, .55, .65)[k]
+    for k, (x, y) in enumerate(((34, 0), (72, -1), (109, 2))):
+        o = (.45, .55, .65)[k]
         arch = [(x - 13, y + 292), (x + 2, y + 296), (x + 13, y + 304), (x + 12, y + 314), (x + 18, y + 325), (x + 17, y + 340), (x + 9, y + 344), (x - 4, y + 341), (x - 7, y + 328),
                 (x - 16, y + 318), (x - 17, y + 304)]
         p.area(arch, "bone-base", o)
@@ -68,14 +68,14 @@ def hip_bone(p):
     for s in (PUBIS, ISCHIUM):
         model(p, s, 9, o=(.27, .24))
         p.ink(outline(s, 1.4), "bone-line")
-    p.areas_of(stipple([(312, 306), (328, 302)], [(310, 317), (337, 309)], 10, .42, depth=.8), "bone-line", .6)
+    p.areas_of(stipple([(312, 306), (328, 302)], [(310, 317), (337, 309)], 6, .42, depth=.8), "bone-line", .6)
     p.on("bone", "pelvis", "ilium", "Ilium")
     model(p, ILIUM, 9, blade)
     p.ink(outline(ILIUM, 1.7), "bone-line")
     # outer lip of the crest, widest at the tubercle
     lip = Line(Line(CREST).shifted(lambda t: -ramp(t, (0, 3), (.1, 5), (.27, 13), (.4, 9), (.6, 6.5), (.9, 4)), .02, .95))
     p.ink([pen(lip, [.05, .5, .9, .7, .4, .05], .02, .5), pen(lip, [.05, .5, .4, .05], .54, .9)], "bone-line", .7)
-    p.areas_of(stipple(lip.part(.1, .42), Line(CREST).part(.1, .42), 12, .4, depth=.9), "bone-line", .6)
+    p.areas_of(stipple(lip.part(.1, .42), Line(CREST).part(.1, .42), 9, .4, depth=.9), "bone-line", .6)
     # gluteal lines: posterior, anterior, inferior
     for pts, w in (([(143, 325), (158, 333), (180, 339), (204, 342), (224, 341)], .6), ([(166, 236), (168, 256), (176, 280), (193, 301), (214, 313), (234, 317)], .7),
                    ([(213, 221), (222, 240), (232, 264), (242, 288), (250, 304)], .5)):

@@ -9,7 +9,7 @@ from hip_side_tools import cluster, hump, pool, rise, soft
 HEM = [(453, 80), (450, 94), (450.4, 116), (454, 142), (458, 170), (459, 198), (455, 226), (446, 252), (434, 275), (421, 297), (409, 319), (399.6, 341), (394, 361), (392, 379),
        (397, 395), (410, 408), (430, 419), (458, 428), (492, 434)]
 SHEET_TOP = [(453, 80), (480, 69), (510, 58), (545, 46.6), (580, 35.6), (606, 27.6), (626, 25), (646, 28), (668, 38), (694, 48), (726, 57)]
-SHIRT = [(8, 143), (15, 152), (22, 178), (27, 212), (29, 250), (28, 290), (23, 330), (15, 362), (6, 379)]
+SHIRT = [(0, 94), (16, 102), (29, 116), (36, 132), (43, 146), (49.6, 166), (53, 192), (55, 222), (55.4, 252), (54.4, 282), (51, 314), (46.4, 342), (42, 362), (43, 378), (46, 392), (43, 408), (32, 420), (4, 432)]
 
 
 def washes(p):
@@ -28,6 +28,7 @@ def sheet(p):
     edge = grid.sample(Silhouette(SHEET))
     near = lambda q: ramp(q[1], (395, 1), (450, 0))
     dark = [[min(1, max(0, (.70 - brightness(grid.node(i, j), height, .6)) / .5)) * near(grid.node(i, j)) if edge[j][i] > -7 else 0 for i in range(grid.nx)] for j in range(grid.ny)]
+    dark = grid.blurred(dark, 4)
     tint(p, grid, edge, dark, "cloth-shade", .62, 90)
     for pts, up, wide in FOLDS:
         ln = Line(pts)
@@ -44,11 +45,20 @@ def sheet(p):
 
 
 def shirt(p):
+    """The gown, drawn up and bunched: its rolls run round the body, its tails lie on the bed before and behind."""
     p.on("cloth", "pelvis")
     hem = Line(SHIRT)
-    p.area([(-4, 142, "c"), (*SHIRT[0], "c"), *SHIRT[1:-1], (*SHIRT[-1], "c"), (-4, 383, "c"), (-4, 330), (-4, 262), (-4, 200)], "cloth-base")
-    soft(p, hem.shifted(12), hem, "cloth-shade", .4, hump(.5))
-    p.ink(contour(hem, .4, 1.3, side=-1, press=lambda t: ramp(t, (0, .5), (.6, 1.1), (1, .5))), "cloth-line")
+    p.area([(-6, 92, "c"), (*SHIRT[0], "c"), *SHIRT[1:-1], (*SHIRT[-1], "c"), (-6, 436, "c"), (-6, 400), (-6, 360), (-6, 320), (-6, 280), (-6, 240), (-6, 200), (-6, 160), (-6, 120)], "cloth-base")
+    soft(p, hem.shifted(20), hem.shifted(-1), "cloth-light", .6, rise((0, .2), (.25, 1), (.6, .8), (1, .1)))
+    for pts, w, d, k in (([(2, 108), (16, 120), (24, 140), (33, 158), (38, 190), (41, 230), (40, 268), (36, 306), (31, 340)], 13, .55, 1.1),
+                         ([(34, 366), (37, 330), (42, 296), (43, 262)], 9, .4, .8),
+                         ([(-4, 128), (8, 142), (17, 164), (23, 200), (25, 240), (22, 282), (16, 322), (13, 352), (10, 376)], 13, .6, 1.0),
+                         ([(-4, 168), (4, 192), (8, 226), (7, 262), (2, 300)], 11, .5, .8),
+                         ([(32, 372), (34, 390), (28, 408), (10, 420)], 9, .45, .8), ([(14, 376), (16, 392), (8, 404), (-4, 410)], 8, .4, .7)):
+        ln = Line(pts)
+        soft(p, ln.shifted(w), ln, "cloth-shade", d, hump(.7))
+        p.ink(pen(ln, [.05, k * .7, k, k * .5, .05]), "cloth-line", .75)
+    p.ink(contour(hem, .5, 1.5, side=-1, press=lambda t: ramp(t, (0, .3), (.2, .9), (.6, 1.1), (1, .3))), "cloth-line")
 
 
 def draw(p):

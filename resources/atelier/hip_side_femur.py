@@ -34,4 +34,4 @@ def draw(p):
     p.ink([pen([th(40, 0), th(42.4, -9), th(40, -21), th(33, -31)], [.05, .8, .6, .05]), pen([th(6, -34), th(14, -24), th(24, -13), th(32, -6)], [.05, .5, .6, .05])], "bone-line", .65)
     p.areas_of(stipple([th(4, -16), th(24, -18)], [th(0, -37), th(26, -36)], 10, .42, depth=.9), "bone-line", .55)
     b = Line(FEM_BACK)
-    p.ink([pen(Line(b.shifted(3.4)), [.05, .5, .35, .05], .1, .3), pen(Line(b.shifted(3.0)), [.05, .4, .3, .05], .33, .56)], "bone-line", .6)
+    p.ink([pen(Line(b.shifted(-3.4)), [.05, .5, .35, .05], .1, .3), pen(Line(b.shifted(-3.0)), [.05, .4, .3, .05], .33, .56)], "bone-line", .6)

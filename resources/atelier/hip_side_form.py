@@ -5,7 +5,7 @@ Only the shading of the skin is taken from it; outlines and ink are drawn by han
 import math
 
 from engrave import Line, ramp, unit
-from hip_side_frame import BACK, CREST, FRONT, HIP, TA, TU, THIGH_BACK, THIGH_FRONT
+from hip_side_frame import BACK, CREST, FOLD, FRONT, HIP, TA, TU, THIGH_BACK, THIGH_FRONT
 
 LIGHT = (-0.47, -0.56, 0.68)
 _n = math.sqrt(sum(c * c for c in LIGHT))
@@ -36,8 +36,8 @@ def local(q):
 
 
 # the trunk goes on under the thigh: its front edge dives behind the crease
-_front = table([*FRONT[:-1], (290, 176), (306, 190), (322, 210), (338, 240), (352, 280), (362, 330)])
-_back = table([*[q for q in BACK if q[0] < 358], (368, 334)])
+_front = table([q for q in FRONT[:-1] if not 120 < q[0] < 150] + [ (290, 176), (306, 190), (322, 210), (338, 240), (354, 280), (366, 324)])
+_back = table([*BACK[:-1], (372, 330)])
 _tf = table([local(q) for q in THIGH_FRONT])
 _tb = table([local(q) for q in THIGH_BACK])
 
@@ -60,7 +60,7 @@ def hill(x, y, cx, cy, rx, ry, turn=0.0):
     return math.exp(-(u * u + w * w))
 
 
-_h = table([(-14, 160), (18, 154), (50, 139), (75, 128), (95, 126), (117, 134), (142, 147), (175, 155), (215, 160), (255, 163), (290, 162), (318, 156), (338, 145), (352, 130), (364, 104)])
+_h = table([(-40, 168), (10, 164), (44, 154), (72, 139), (92, 129), (108, 126.5), (124, 131), (146, 145), (176, 157), (214, 162), (255, 164), (290, 163), (320, 158), (342, 147), (358, 130), (369, 104)])
 _p = table([(-14, 2.1), (60, 2.0), (110, 2.1), (170, 2.4), (230, 2.5), (361, 2.5)])
 _low = table([(-60, 86), (0, 84), (80, 79), (200, 66), (320, 54), (420, 48)])
 _up = table([(-60, 30), (-20, 62), (20, 77), (80, 84), (200, 80), (320, 68), (420, 56)])
@@ -69,7 +69,7 @@ _up = table([(-60, 30), (-20, 62), (20, 77), (80, 84), (200, 80), (320, 68), (42
 def trunk(x, y):
     f, b = _front(x), _back(x)
     v = (y - (f + b) / 2) / ((b - f) / 2 + .01)
-    return _h(x) * bow(v, _p(x), 2.0)
+    return _h(x + .16 * (y - 262)) * bow(v, _p(x), 2.0)       # the valley of the waist runs aslant
 
 
 def thigh(x, y):
@@ -106,22 +106,32 @@ def smax(a, b, k):
 
 
 def height(x, y):
-    z = smax(trunk(x, y), thigh(x, y), ramp(y, (160, 12), (205, 44), (290, 50), (330, 14)))
-    z += 12 * hill(x, y, 280, 338, 62, 38, -8)             # gluteal mass
-    z -= 12 * hill(x, y, 322, 303, 32, 16, -30)            # hollow behind the trochanter
-    z += 8.5 * hill(x, y, 300, 269, 19, 15, -25)           # trochanter
+    """The soft body: what is left of it on a fat person."""
+    z = smax(trunk(x, y), thigh(x, y), ramp(y, (160, 12), (205, 40), (270, 46), (300, 26), (335, 10)))
+    z += 11 * hill(x, y, 268, 334, 74, 42, -6)             # gluteal mass
+    z -= 3.0 * hill(x, y, 318, 300, 36, 21, -30)           # hollow behind the trochanter
     z += 8.0 * hill(x, y, 256, 212, 62, 18, -8)            # tensor
-    z -= 2.6 * hill(x, y, 250, 252, 52, 20, -4)            # between tensor and the gluteus behind
     z += 4.0 * hill(x, y, 206, 286, 46, 28, 20)            # gluteus medius behind
-    z += 6.5 * hill(x, y, 198, 206, 10, 9)                 # spine of the ilium
     z -= 7.0 * hill(x, y, 222, 186, 46, 13, 20)            # groin before it
-    z += 8.0 * hill(x, y, 138, 178, 76, 22, 5)             # lower belly
+    return z + 8.0 * hill(x, y, 138, 178, 76, 22, 5)       # lower belly
+
+
+def bony(x, y):
+    """What bone and lean muscle add: it fades with fat."""
+    z = 8.5 * hill(x, y, 299, 268, 22, 17, -25)            # trochanter
+    z -= 5.5 * hill(x, y, 318, 300, 36, 21, -30)           # hollow behind it
+    z -= 3.4 * hill(x, y, 250, 252, 52, 18, -4)            # between tensor and the gluteus behind
+    z += 9.0 * hill(x, y, 198, 205, 12, 9, -20)            # spine of the ilium
     z -= 4.0 * hill(x, y, 176, 366, 16, 10)                # dimple over the back spine
-    if 70 < x < 270 and 150 < y < 376:
+    if 60 < x < 280 and 140 < y < 380:
         d, t = crest(x, y)
-        w = ramp(t, (0, .35), (.16, 1), (.36, .9), (.58, .5), (.8, 0))
-        z += w * (4.2 * math.exp(-((d - 2) / 13) ** 2) - 1.6 * math.exp(-((d - 36) / 18) ** 2) - 5.0 * math.exp(-((d + 30) / 20) ** 2))
+        w = ramp(t, (0, .4), (.16, 1), (.4, .95), (.6, .6), (.8, 0))
+        z += w * (7.5 * math.exp(-((d - 1) / 12) ** 2) - 4.0 * math.exp(-((d - 30) / 16) ** 2) - 3.6 * math.exp(-((d + 30) / 22) ** 2))
     return z
+
+
+def lean(x, y):
+    return height(x, y) + bony(x, y)
 
 
 FLAT = .66                       # an engraver's relief: flatter than life
@@ -133,6 +143,16 @@ def brightness(q, f=height, flat=FLAT):
     gx = flat * (f(x + e, y) - f(x - e, y)) / (2 * e)
     gy = flat * (f(x, y + e) - f(x, y - e)) / (2 * e)
     return .25 + .75 * (-gx * LIGHT[0] - gy * LIGHT[1] + LIGHT[2]) / math.sqrt(gx * gx + gy * gy + 1)
+
+
+def fold(q):
+    """Darkness of the fold under the buttock, on the thigh's side of it."""
+    d = min(math.hypot(q[0] - a[0], q[1] - a[1]) for a in _fold)
+    t, s = local(q)
+    return .42 * math.exp(-(d / 9) ** 2) if (q[0] > 362 or t > 46) else 0
+
+
+_fold = Line(FOLD[2:]).part(0, .9, 3)
 
 
 # the silhouette of all bare skin, down to where the sheet lies

@@ -127,14 +127,14 @@ def size(ring):
     return abs(sum(a[0] * b[1] - b[0] * a[1] for a, b in zip(ring, ring[1:] + ring[:1]))) / 2
 
 
-def tint(p, grid, edge, amount, tone, total, least=60.0, o=None):
+def tint(p, grid, edge, amount, tone, total, least=60.0, o=None, cue=None):
     """Pile areas of a tone where amount (a net of 0..1) rises: total deep where it is 1, nothing where it is 0."""
     o, n = (o, max(2, round(math.log(1 - total) / math.log(1 - o)))) if o else steps(tone, total)
     for k in range(n):
         level = (k + .5) / n
-        v = [[min((a - level) * 40, e) for a, e in zip(ra, re)] for ra, re in zip(amount, edge)]
+        v = [[min((a - level) * 40, e - .3) for a, e in zip(ra, re)] for ra, re in zip(amount, edge)]
         for ring in grid.contours(v):
             if size(ring) >= least:
                 q = tidy(ring)
                 if len(q) >= 4:
-                    p.area(area(q), tone, o)
+                    p.area(area(q), tone, o, cue)

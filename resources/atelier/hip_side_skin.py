@@ -1,13 +1,15 @@
 """Hip from the side: the skin. Its shade comes from the modelled form, its ink from the hand."""
 import hip_side_cloth
 from engrave import Line, between, contour, mix, pen, ramp
-from hip_side_form import OUTLINE, brightness, local
+from hip_side_form import OUTLINE, brightness, fold, lean, local
 from hip_side_frame import BACK, CREASE, FOLD, FRONT, LEG_BACK, LEG_FRONT, THIGH_BACK, THIGH_FRONT, th
 from hip_side_relief import Grid, Silhouette, tint
 from hip_side_tools import cluster, hump, pool, rise, soft
 
 END = (250, 300)                 # under the sheet the shade dies away, mm along the thigh
-OTHER = [(220, 382.6), (236, 389.4), (256, 396.4), (280, 402.6), (304, 404.6), (326, 401.6), (344, 395), (362, 389), (380, 385.6), (404, 383), (430, 380)]
+SEAM = ((262, 180), (.8, -.6))
+# the other buttock, resting on the bed: the outer line runs on into it, the cleft branches off within
+OTHER = [(150, 362), (164, 371.6), (178, 377.4), (193, 383.2), (212, 390), (234, 399.6), (258, 408.6), (284, 414.4), (308, 415.4), (330, 411.4), (348, 404), (362, 396.6), (378, 391.6), (404, 388), (430, 385)]
 
 
 def step(x, a, b):
@@ -19,6 +21,11 @@ TONES = (("skin-light", .82, lambda b: step(b, .72, .98)), ("skin-mid", .86, lam
          ("skin-shade", .68, lambda b: min(1, max(0, (.54 - b) / .34))), ("skin-deep", .40, lambda b: min(1, max(0, (.33 - b) / .30))))
 
 
+def beyond(q):
+    """How far a point lies beyond the line from the crease to the fold, toward the knee: there the thigh takes over."""
+    return (q[0] - SEAM[0][0]) * SEAM[1][0] + (q[1] - SEAM[0][1]) * SEAM[1][1]
+
+
 def shade(p, limb):
     """The pelvis keeps its shade under the thigh's fading edge; the thigh takes over with its own."""
     p.on("skin", limb)
@@ -26,10 +33,10 @@ def shade(p, limb):
     edge = grid.sample(Silhouette(OUTLINE))
 
     def share(q):
-        t, s = local(q)
-        return 1 - step(t, 40, 90) if limb == "pelvis" else step(t, -6, 40) * (1 - step(t, *END))
+        u = beyond(q)
+        return 1 - step(u, 42, 74) if limb == "pelvis" else step(u, -4, 34) * (1 - step(local(q)[0], *END))
     part = [[share(grid.node(i, j)) if edge[j][i] > -7 else 0 for i in range(grid.nx)] for j in range(grid.ny)]
-    light = grid.blurred([[brightness(grid.node(i, j)) if edge[j][i] > -8.9 else .5 for i in range(grid.nx)] for j in range(grid.ny)], 2)
+    light = grid.blurred([[brightness(grid.node(i, j)) - fold(grid.node(i, j)) if edge[j][i] > -8.9 else .5 for i in range(grid.nx)] for j in range(grid.ny)], 2)
     for tone, total, f in TONES:
         tint(p, grid, edge, [[f(b) * m for b, m in zip(rb, rm)] for rb, rm in zip(light, part)], tone, total)
 
@@ -37,26 +44,26 @@ def shade(p, limb):
 def below(p):
     """What lies beneath: the shadow on the bed, the other buttock and thigh."""
     p.on("skin", "pelvis")
-    low = Line([*[q for q in BACK if 20 < q[0] < 214], *OTHER])
-    soft(p, low.shifted(lambda t: 8 + 30 * t), low, "cloth-shade", .62, rise((0, 0), (.2, .5), (.6, .9), (1, 1)))
-    p.area([(*OTHER[0], "c"), *OTHER[1:], (434, 340), (430, 300), (405, 290), (380, 290), (340, 320), (310, 345), (280, 360), (248, 372)], "skin-base")
-    o, b = Line(OTHER), Line([*[q for q in BACK if q[0] > 210], *Line(THIGH_BACK).part(.1, .36)])
-    soft(p, b.shifted(lambda t: 13 + 10 * t), b, "skin-shade", .85, rise((0, 0), (.2, .8), (.5, 1), (1, 1)))
-    soft(p, o.shifted(lambda t: -9 - 34 * t), o, "skin-mid", .8, rise((0, 0), (.2, .7), (.4, 1), (1, 1)))
-    soft(p, o.shifted(lambda t: -6 - 22 * t), o, "skin-shade", .6, rise((0, 0), (.3, .9), (1, 1)))
-    p.ink(contour(o, .4, 1.5, side=1, press=lambda t: ramp(t, (0, .1), (.2, .8), (.7, 1), (1, .8))), "skin-line")
-    p.ink(pen([(347, 393.6), (353, 385), (356, 375), (355, 366)], [.3, .8, .5, .05]), "skin-line", .75)
+    low = Line([*[q for q in BACK if 20 < q[0] < 170], *OTHER[2:]])
+    soft(p, low.shifted(lambda t: 8 + 26 * t), low, "cloth-shade", .62, rise((0, 0), (.2, .5), (.6, .9), (1, 1)))
+    p.area([(*OTHER[0], "c"), *OTHER[1:], (434, 340), (430, 300), (405, 290), (380, 290), (340, 320), (310, 345), (280, 360), (248, 366), (210, 366)], "skin-base")
+    o, b = Line(OTHER), Line([*[q for q in BACK if q[0] > 190], *Line(THIGH_BACK).part(.12, .36)])
+    soft(p, b.shifted(lambda t: ramp(t, (0, 4), (.4, 16), (1, 22))), b, "skin-shade", .85, rise((0, 0), (.25, .8), (.5, 1), (1, 1)))
+    pool(p, [(362, 356), (367, 342), (369, 328), (374, 322)], 8, 8, "skin-shade", .7)
+    soft(p, o.shifted(lambda t: -ramp(t, (0, 4), (.4, 26), (1, 44))), o, "skin-mid", .8, rise((0, 0), (.25, .7), (.4, 1), (1, 1)))
+    soft(p, o.shifted(lambda t: -ramp(t, (0, 3), (.4, 16), (1, 26))), o, "skin-shade", .6, rise((0, 0), (.3, .9), (1, 1)))
+    p.ink(pen([(356, 399.4), (362, 391), (366, 381), (366, 370)], [.3, .9, .6, .05]), "skin-line", .8)
 
 
 def bases(p):
     p.on("skin", "pelvis")
-    p.area([(*FRONT[0], "c"), *FRONT[1:], th(62, 66), th(78, 30), th(82, -10), th(78, -50), th(66, -84), (*BACK[-1], "c"), *BACK[-2:0:-1], (*BACK[0], "c")], "skin-base")
+    p.area([(*FRONT[0], "c"), *FRONT[1:], th(66, 70), th(70, 40), th(84, 10), th(96, -20), th(110, -50), (*th(118, -82), "c"), th(100, -86), th(80, -89), th(62, -92.6), th(46, -96), (*BACK[-1], "c"), *BACK[-2:0:-1], (*BACK[0], "c")], "skin-base")
 
 
 def thigh(p):
     p.on("skin", "thigh")
     tf, tb = Line(THIGH_FRONT), Line(THIGH_BACK)
-    p.area([*tf.part(.03, .9), *tb.part(.92, .06), th(4, -80), th(2, -40), th(2, 0), th(4, 40)], "wash.thigh")
+    p.area([*tf.part(.03, .9), *tb.part(.92, .1), (350, 296), (326, 264), (302, 232), (280, 202), (266, 184)], "wash.thigh")
     shade(p, "thigh")
     hem = Line(hip_side_cloth.HEM[:10])
     soft(p, hem.shifted(lambda t: 9 + 5 * t), hem.shifted(-6), "skin-shade", .5, hump(.4))
@@ -65,27 +72,44 @@ def thigh(p):
 def edges(p):
     p.on("skin", "pelvis")
     p.ink(contour(FRONT[:-1], .3, 1.1, side=-1, press=lambda t: ramp(t, (0, .6), (.5, 1), (.9, 1), (1, .3))), "skin-line")
-    p.ink(contour(BACK, .35, 1.7, side=1, press=lambda t: ramp(t, (0, .4), (.2, .6), (.36, .9), (.5, .55), (.72, 1), (.9, 1.1), (1, .4))), "skin-line")
+    out = Line([*[q for q in BACK if q[0] < 174], *OTHER[2:]])
+    p.ink(contour(out, .35, 1.65, side=1, press=lambda t: ramp(t, (0, .5), (.2, .8), (.34, .7), (.6, 1), (1, .9))), "skin-line")
+    p.ink(contour(Line([(187, 374), (196, 379.6), *[q for q in BACK if q[0] > 210]]), .35, 1.9, side=1, press=lambda t: ramp(t, (0, .15), (.2, .6), (.5, 1), (.9, 1.1), (1, .5))), "skin-line")
     p.on("skin", "thigh")
     p.ink(contour(Line(THIGH_FRONT).part(.03, .6), .3, 1.0, side=-1, press=lambda t: ramp(t, (0, .3), (.1, 1), (1, 1))), "skin-line")
-    p.ink(contour(Line(THIGH_BACK).part(.11, .7), .45, 1.7, side=1, press=lambda t: ramp(t, (0, .1), (.1, .9), (1, 1))), "skin-line")
-    p.ink(pen(CREASE, [.7, 1.1, .7, .35, .05]), "skin-line", .85)
+    p.ink(contour(Line(THIGH_BACK).part(.095, .7), .45, 1.7, side=1, press=lambda t: ramp(t, (0, .5), (.1, .9), (1, 1))), "skin-line")
+    c = Line(CREASE)
+    soft(p, c.shifted(-12), c, "skin-mid", .4, rise((0, .2), (.3, 1), (1, .1)))
+    soft(p, c.shifted(-5), c, "skin-shade", .3, rise((0, .3), (.3, 1), (1, 0)))
+    p.ink(pen(c, [.6, 1.1, .8, .4, .05], 0, .92), "skin-line", .85)
+    p.ink(pen([(281, 180), (270, 189), (257, 196.6), (243, 202)], [.05, .7, .5, .05]), "skin-line", .7, cue="full")
     p.ink(pen(FOLD[2:], [.3, 1.2, 1.1, .6, .05]), "skin-line", .85)
 
 
 def hatching(p):
     p.on("skin", "pelvis")
     b = Line(BACK)
-    lit = Line(b.shifted(-60))
-    p.ink(cluster(lit, b, 20, .52, .96, .42, .58, lambda s: -.12 + .24 * s, .06, peak=.62), "skin-hatch", .8)
-    p.ink(cluster(lit, b, 10, .16, .42, .36, .45, lambda s: .1, .06), "skin-hatch", .7)
+    lit = Line(b.shifted(-66))
+    p.ink(cluster(lit, b, 26, .50, .95, .58, .6, lambda s: -.10 + .22 * s, .05, peak=.60), "skin-hatch", .8)
+    p.ink(cluster(Line(b.shifted(-50)), b, 12, .13, .42, .5, .45, lambda s: .16 - .3 * s, .06), "skin-hatch", .7)
     p.on("skin", "thigh")
     t = Line(Line(THIGH_BACK).part(.1, .75))
-    p.ink(cluster(Line(t.shifted(-60)), t, 14, .08, .6, .36, .5, .12, .05, peak=.45), "skin-hatch", .8)
+    p.ink(cluster(Line(t.shifted(-56)), t, 17, .06, .66, .5, .52, .12, .04, peak=.45), "skin-hatch", .8)
+
+
+def surface(p):
+    """What a finger finds: spine of the ilium, crest, hollow and trochanter, dimple at the back; it fades with fat."""
+    p.on("surface", "pelvis", "bony-landmarks", "Crest, spine of the ilium and trochanter under the skin")
+    grid = Grid((60, 140, 372, 384))
+    edge = grid.sample(Silhouette(OUTLINE))
+    rows = [(j, [grid.node(i, j) for i in range(grid.nx)]) for j in range(grid.ny)]
+    gain = grid.blurred([[brightness(q, lean) - brightness(q) if edge[j][i] > 0 else 0 for i, q in enumerate(r)] for j, r in rows], 2)
+    tint(p, grid, edge, [[min(1, max(0, (v - .01) / .22)) for v in r] for r in gain], "skin-light", .60, cue="lean", o=.13)
+    tint(p, grid, edge, [[min(1, max(0, (-v - .008) / .22)) for v in r] for r in gain], "skin-mid", .62, cue="lean", o=.11)
 
 
 def draw(p):
-    p.linear("wash.thigh", "thigh", th(2, 0), th(42, 0), [(0, "skin-base", 0), (1, "skin-base")])
+    p.linear("wash.thigh", "thigh", (307, 240), (307 + 32, 240 - 24), [(0, "skin-base", 0), (1, "skin-base")])
     hip_side_cloth.washes(p)
     below(p)
     bases(p)
@@ -93,4 +117,5 @@ def draw(p):
     thigh(p)
     hatching(p)
     edges(p)
+    surface(p)
     hip_side_cloth.draw(p)

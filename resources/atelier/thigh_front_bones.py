@@ -1,9 +1,9 @@
 """Thigh from the front: femur, patella, tops of tibia and fibula; the hip bone stands in thigh_front_pelvis."""
 import thigh_front_pelvis
-from engrave import Line, between, contour, pen, ramp, rim, stipple
+from engrave import Line, contour, pen, rim, stipple
 from side_tools import cluster, hump, rise
 from thigh_front_tools import pool, soft
-from thigh_front_frame import FEMUR_INNER, FEMUR_OUTER, INNER, OUTER, across, at, of
+from thigh_front_frame import FEMUR_INNER, FEMUR_OUTER, INNER, OUTER, at, of
 
 # of the head only what the front rim of the socket leaves free
 RIM = of([(-23.4, 19), (-15, 28), (-7, 37), (1, 45), (9.6, 51.4), (17, 51)])
@@ -11,7 +11,7 @@ HEAD = [(*RIM[0], "c"), *RIM[1:-1], (*RIM[-1], "c"), *of([(22.6, 41), (24.2, 33)
 # neck and shaft in one: from the head's rim over the trochanter, down to the condyles
 NECK_TOP = of([(-.6, 5.4), (-.8, 1.4), (-4.4, -2), (-8.4, -3.6)])
 JUNCTION = of([(25, 32), (18.6, 24), (10, 17), (2.4, 13)])
-ENDS = of([(432, -29), (436.4, -22), (437, -13), (433, -5.6), (429.6, 0), (433, 6), (438, 14), (439, 24), (437, 31)])
+ENDS = of([(432, -29), (436.4, -22), (437, -13), (433, -5.6), (429.6, 0), (433, 6), (438, 14), (439, 23), (437, 30)])
 FEMUR = [at(-3.4, 10, "c"), *NECK_TOP, *FEMUR_OUTER[:-1], *ENDS, *FEMUR_INNER[-2:1:-1], (*JUNCTION[0], "c"), *JUNCTION[1:]]
 TROCHANTER = of([(-10.5, -7), (-8, -13.4), (-1, -19), (10, -23), (22, -23), (30, -21.8), (32, -14), (26, -6), (14, -1), (2, .6), (-6, -2.6)])
 PATELLA = of([(391.4, 0), (392.2, -9), (396, -17.6), (403.6, -22), (412, -22.4), (420, -19.4), (428, -12), (434.6, -4.4), (437, 0),
@@ -26,8 +26,8 @@ def outline(p, shape, thick=1.3, thin=.3, press=None):
 
 
 def ghost(p):
-    """The body's outline, barely there, so that bared bones do not float."""
-    lo, hi = Line(OUTER), Line(INNER)
+    """The flesh's outline, barely there, so that bared bones do not float; well inside, so that it stays under a lean skin."""
+    lo, hi = Line(Line(OUTER).shifted(-6)), Line(Line(INNER).shifted(6))
     p.on("bone", "pelvis")
     p.ink(pen(lo, [.05, .6, .7, .7], .01, .24), "bone-shade", .6)
     p.on("bone", "thigh")
@@ -95,7 +95,6 @@ def lower(p):
     """The condyles: two swells, the hollow for the patella between, rough points on both sides."""
     pool(p, of([(366, 18), (388, 28), (410, 32), (426, 29)]), 11, 10, "bone-light", .7, 8, .1)
     pool(p, of([(372, -14), (392, -24), (410, -27)]), 9, 7, "bone-light", .6, 7, .1)
-    pool(p, of([(326, 2), (352, 3), (382, 3)]), 13, 13, "bone-shade", .2, 6, .05)
     p.ink([pen(of([(330, -12), (350, -15), (368, -20), (384, -26)]), [.05, .5, .4, .05]), pen(of([(340, 20), (358, 25), (374, 32)]), [.05, .4, .05])], "bone-line", .55)
     for pts in ([(385, -38), (392, -33), (404, -31.6), (415, -34), (420, -38)], [(384, 39.6), (390, 34), (402, 33), (414, 36)]):
         p.ink(pen(of(pts), [.05, .45, .55, .05]), "bone-line", .6)

@@ -37,8 +37,8 @@ FEMUR_OUTER = of([(-10.5, -7), (-8, -13.4), (-1, -19), (10, -23), (22, -23), (36
                   (262, -16.8), (296, -17.6), (322, -20.4), (346, -25.4), (368, -32.2), (386, -38), (400, -40.8), (410, -41), (422, -38.6),
                   (431, -32)])
 FEMUR_INNER = of([(22.5, 41), (25, 33), (31, 24), (39, 16.4), (47, 14.6), (54, 15.4), (62, 12.6), (80, 10), (120, 9.2), (165, 9.4), (210, 10.4),
-                  (262, 12), (296, 14), (322, 17.8), (346, 24), (368, 32.6), (384, 39.6), (394, 42.8), (410, 43), (422, 41.4),
-                  (433, 36)])
+                  (262, 12), (296, 14), (322, 17.8), (346, 24), (368, 32.2), (384, 38.8), (394, 41.6), (410, 41.4), (422, 40),
+                  (433, 35)])
 
 
 def across(curve, a):
@@ -51,11 +51,13 @@ def names(p):
     p.hang("leg", "knee", at(KNEE_A, 0), 90, "thigh")
     p.hang("thigh", "hip", HIP, 90, "pelvis")
     # toward the midline the trunk has no outline of its own: its half ends at the midline
-    for name, a, b0, b1 in (("crest", -148, -13, 24), ("asis", -86, -9, 72), ("hip", 0, -19.6, 84)):
+    for name, a, b0, b1 in (("crest", -148, -6, 20), ("asis", -86, -7, 66), ("hip", 0, -19.6, 66)):
         p.level("pelvis", name, at(a, 0), ACROSS, across(OUTER, a), b0, b1, MID)
     p.level("pelvis", "fold", at(55, 0), ACROSS, across(OUTER, 55), across(FEMUR_OUTER, 55), 66, MID - 1)
-    p.level("thigh", "trochanter", at(10, 0), ACROSS, across(OUTER, 10), across(FEMUR_OUTER, 10), 55, MID - 1)
-    for name, a in (("thigh-upper", 65), ("mid-thigh", 210), ("lower-thigh", 355), ("epicondyle", KNEE_A)):
+    # so high up the skeleton reaches to pubis and ischium: the adductors' origins stay on them, however stout the thigh
+    for name, a, inner, skin in (("trochanter", 10, 92, MID - 1), ("thigh-upper", 65, 62, across(INNER, 65))):
+        p.level("thigh", name, at(a, 0), ACROSS, across(OUTER, a), across(FEMUR_OUTER, a), inner, skin)
+    for name, a in (("mid-thigh", 210), ("lower-thigh", 355), ("epicondyle", KNEE_A)):
         p.level("thigh", name, at(a, 0), ACROSS, across(OUTER, a), across(FEMUR_OUTER, a), across(FEMUR_INNER, a), across(INNER, a))
     a = KNEE_A
     p.level("leg", "knee", at(a, 0), ACROSS, across(OUTER, a), across(FEMUR_OUTER, a), across(FEMUR_INNER, a), across(INNER, a))
@@ -70,7 +72,7 @@ def names(p):
     import thigh_front_bones as b
     import thigh_front_flesh as f
     import thigh_front_muscles as m
-    p.hidden_line("thigh", "femoral-artery", f.ARTERY)
+    p.hidden_line("thigh", "femoral-artery", f.ARTERY[2:])          # from the ligament on
     p.hidden_line("thigh", "lateral-circumflex-femoral-artery", f.DESCENDING)
     p.hidden_area("thigh", "bone.greater-trochanter", b.TROCHANTER)
     p.hidden_area("thigh", "bone.femur", b.FEMUR)

@@ -1,18 +1,18 @@
 """Thigh from the front: the belly's wall, gluteus medius, adductors and the floor of the groin, muscles of the shank."""
-from engrave import Line, between, mix, pen, ramp, ribbon
+from engrave import Line, between, mix, pen, ribbon
 from quarter_tools import glints, lines, muscle
 from side_tools import hump, rise
 from thigh_front_tools import soft
-from thigh_front_frame import INNER, OUTER, across, at, of
+from thigh_front_frame import INNER, at, of
 
 LIGAMENT = of([(-86, -4), (-72, 8), (-52, 27), (-30, 50), (-12, 71), (1, 87)])
-GRACILIS_EDGE = of([(28, 108.4), (62, 107), (86, 105.4), (110, 103), (140, 98.6), (172, 92.6), (204, 86.2), (232, 81)])
+GRACILIS_EDGE = of([(28, 108.4), (62, 107), (86, 105.4), (110, 103), (140, 98.6), (172, 92.6), (204, 86), (226, 80.6), (248, 73)])
 
 
 def washes(p):
     # the belly fades out all round; only its corner above the groin is solid
     p.linear("wash.oblique", "pelvis", at(-150, 0), at(-118, 0), [(0, "muscle-base", 0), (1, "muscle-base")])
-    p.radial("wash.sheath", "pelvis", at(-36, 40), 112, [(0, "tendon"), (.5, "tendon"), (.76, "tendon", .45), (1, "tendon", 0)])
+    p.radial("wash.sheath", "pelvis", at(-40, 36), 88, [(0, "tendon"), (.6, "tendon"), (.8, "tendon", .45), (1, "tendon", 0)])
     p.linear("wash.glut", "pelvis", at(0, -20), at(0, -44), [(0, "muscle-base"), (1, "muscle-shade")])
     p.linear("wash.adductor", "thigh", at(90, 108), at(80, 50), [(0, "muscle-base"), (.3, "muscle-light"), (1, "muscle-base")])
     p.linear("wash.deep", "thigh", at(60, 60), at(60, 10), [(0, "muscle-base"), (1, "muscle-shade")])
@@ -22,8 +22,8 @@ def washes(p):
 
 def belly(p):
     p.on("muscle", "pelvis", "gluteus-medius", "Gluteus medius")
-    edge = of([(-122, -22), (-112, -32), (-96, -38), (-70, -41), (-40, -40.8), (-16, -41.4), (10, -43.6), (36, -46.8), (64, -50.4), (90, -53.4)])
-    muscle(p, [(*edge[0], "c"), *edge[1:-1], (*edge[-1], "c"), at(88, -52, "c"), *of([(34, -38), (-20, -20), (-70, -16)]), at(-106, -15, "c")], "wash.glut", 1.7)
+    edge = of([(-122, -22), (-112, -32), (-96, -38), (-70, -41), (-40, -40.8), (-16, -41.4), (10, -43.4), (30, -45.4), (46, -46)])
+    muscle(p, [(*edge[0], "c"), *edge[1:-1], (*edge[-1], "c"), at(46, -42, "c"), *of([(20, -34), (-20, -20), (-70, -16)]), at(-106, -15, "c")], "wash.glut", 1.7)
     a, b = Line(of([(-110, -18), (-70, -22), (-20, -30), (16, -38)])), Line(edge)
     lines(p, [[a(t), b(t)] for t in (.02, .3, .6, .95)], 6, .55, .75, lift=.15)
     p.on("muscle", "pelvis", "external-oblique", "External oblique")
@@ -60,11 +60,11 @@ def adductors(p):
     lines(p, [of([(-10, 72), (0, 84)]), of([(22, 68), (30, 76)]), of([(60, 51), (64, 58)]), of([(90, 36), (92, 42)])], 4, .5, .7, lift=.15)
     p.on("muscle", "thigh", "adductor-magnus", "Adductor magnus")
     inner = Line(INNER)
-    mag = [at(58, 103, "c"), *of([(100, 99), (150, 91), (190, 85)]), at(240, 78, "c"), at(240, 62, "c"), *of([(180, 70), (140, 78), (100, 86), (70, 94)])]
+    mag = [at(58, 103, "c"), *of([(100, 99), (150, 91), (190, 85)]), at(222, 79, "c"), at(222, 66, "c"), *of([(180, 70), (140, 78), (100, 86), (70, 94)])]
     muscle(p, mag, "muscle-shade", .6)
-    lines(p, [of([(70, 95), (70, 101)]), of([(140, 80), (146, 91)]), of([(224, 66), (226, 80)])], 4, .5, .7, lift=.1)
+    lines(p, [of([(70, 95), (70, 101)]), of([(140, 80), (146, 91)]), of([(212, 68), (214, 80)])], 4, .5, .7, lift=.1)
     p.on("muscle", "thigh", "gracilis", "Gracilis")
-    lat = of([(24, 101), (62, 99.6), (100, 97), (140, 92.6), (180, 87), (214, 82), (232, 79)])
+    lat = of([(24, 101), (62, 99.6), (100, 97), (140, 92.6), (180, 86.6), (214, 79), (248, 69)])
     muscle(p, [at(24, 101, "c"), *lat[1:-1], (*lat[-1], "c"), (*GRACILIS_EDGE[-1], "c"), *GRACILIS_EDGE[-2:0:-1], (*GRACILIS_EDGE[0], "c")], "wash.adductor", 1.0)
     a, b = Line(lat), Line(GRACILIS_EDGE)
     lines(p, [[a(t), b(t)] for t in (.02, .3, .6, .97)], 3, .5, .7, lift=.12)

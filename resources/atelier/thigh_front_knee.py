@@ -1,6 +1,6 @@
 """Thigh from the front: the skin of the knee (teardrop, patella and its hollows, tendon) and of the shin."""
-from engrave import Line, between, contour, pen, ramp
-from side_tools import cluster, hump, pool, rise, soft
+from engrave import Line, between, pen
+from side_tools import hump, pool, rise, soft
 from thigh_front_frame import INNER, OUTER, across, at, of
 
 
@@ -25,11 +25,10 @@ def knee(p):
     p.ink(pen(end.part(.1, .8), [.05, .35, .4, .05]), "skin-line", .45, cue="lean")
     # iliotibial band: a flat light strip along the outer side, dark behind
     band = Line(of([(318, -46.4), (350, -42.6), (384, -41.6), (416, -39), (444, -33)]))
-    pool(p, band.part(0, 1, 10), 3.5, 4, "skin-light", .42, 7, .1)
+    pool(p, band.part(0, 1, 10), 3.5, 5, "skin-light", .34, 7, .1)
     edge = Line([at(q, across(OUTER, q)) for q in range(350, 480, 10)])
     soft(p, edge.shifted(-12), edge, "skin-mid", .42, 7, hump(.7))
     soft(p, edge.shifted(-6), edge, "skin-shade", .4, 6, hump(.7))
-    p.ink(cluster(edge.shifted(-26), edge, 10, .12, .9, .55, .46, .1, .07), "skin-hatch")
     patella(p)
 
 
@@ -56,7 +55,8 @@ def patella(p):
     pool(p, of([(478, -14), (488, -12), (496, -8)]), 5, 6, "skin-mid", .36, 8, .05)
     p.ink(pen(of([(476, -11), (484, -12), (490.6, -9)]), [.05, .35, .05]), "skin-line", .45)
     # condyles: the outer one clear, the inner one broad
-    pool(p, of([(398, -41), (410, -42), (422, -41)]), 4.5, 6, "skin-light", .42, 8, .1)
+    pool(p, of([(394, -40), (409, -41.6), (424, -40)]), 5, 8, "skin-base", .5, 10, .05)
+    p.ink(pen(of([(396, -34.6), (404, -33), (414, -33.4)]), [.05, .3, .05]), "skin-line", .4, cue="lean")
     pool(p, of([(404, 48), (416, 47), (430, 42)]), 8, 9, "skin-light", .4, 9, .05)
     p.ink([pen(of([(386, 12), (384, 2), (386, -9)]), [.05, .5, .05]), pen(of([(380, 15), (377.6, 2), (380, -12)]), [.05, .4, .05])], "skin-line", .5, cue="older")
     p.ink([pen(of([(398, 40), (412, 38), (426, 30)]), [.05, .7, .05]), pen(of([(392, -34), (408, -35), (424, -30)]), [.05, .6, .05])], "skin-line", .5, cue="full")

@@ -1,10 +1,10 @@
 """Thigh from the front: quadriceps, sartorius, tensor and band; adductors and the wall of the belly in thigh_front_groin."""
 import thigh_front_groin
-from engrave import Line, between, contour, mix, pen, ramp, ribbon, rim
+from engrave import Line, between, contour, mix, pen
 from quarter_tools import glints, lines, muscle
 from side_tools import hump, rise
 from thigh_front_tools import soft
-from thigh_front_frame import INNER, OUTER, across, at, of
+from thigh_front_frame import at, of
 
 RF_IN = of([(-40, 8.4), (-18, 12), (8, 17.4), (40, 23), (80, 28), (120, 30.4), (160, 30.2), (200, 27.6), (240, 23), (274, 18.4), (304, 15)])
 RF_OUT = of([(-42, 3.4), (-20, 1.6), (8, -3), (40, -10.6), (80, -18.6), (120, -23.6), (160, -25.2), (200, -24), (240, -20.6), (274, -16.8), (304, -13.6)])
@@ -35,6 +35,10 @@ def washes(p):
             ("wash.sartorius", at(60, 73), at(70, 44), [(0, "muscle-light"), (.5, "muscle-light"), (1, "muscle-base")]),
             ("wash.tfl", at(0, -14), at(8, -46), [(0, "muscle-light"), (.5, "muscle-base"), (1, "muscle-shade")])):
         p.linear(name, "thigh", a, b, stops)
+    # both vasti come up out of the depth
+    deep = [(0, "muscle-shade", .95), (.4, "muscle-shade", .5), (1, "muscle-shade", 0)]
+    p.linear("shade.vl", "thigh", at(24, -20), at(104, -34), deep)
+    p.linear("shade.vm", "thigh", at(46, 30), at(114, 42), deep)
 
 
 def bed(p):
@@ -49,7 +53,7 @@ def bed(p):
 def lateralis(p):
     p.on("muscle", "thigh", "vastus-lateralis", "Vastus lateralis")
     muscle(p, VASTUS_LATERALIS, "wash.vl", 1.9)
-    soft(p, of([(72, -22), (76, -32), (82, -42)]), of([(26, -14), (21, -26), (34, -40)]), "muscle-shade", .8, 9, hump(.5))
+    p.area([at(22, -26, "c"), *of([(30, -14), (50, -13)]), at(110, -22, "c"), at(110, -52, "c"), at(36, -46.8, "c")], "shade.vl")
     # from the outer septum and the trochanter slanting to the tendon beside rectus
     lo = Line([*of([(22, -27)]), *VL_EDGE, *VL_LOW])
     hi = Line([*RF_OUT[3:], *of([(334, -12), (362, -12), (390, -16)])])
@@ -80,7 +84,7 @@ def tendon_end(p, near, far, n):
 def medialis(p):
     p.on("muscle", "thigh", "vastus-medialis", "Vastus medialis")
     muscle(p, VASTUS_MEDIALIS, "wash.vm", 1.5)
-    soft(p, of([(100, 30), (104, 38), (112, 46)]), of([(50, 26), (44, 31), (66, 42)]), "muscle-shade", .8, 9, hump(.5))
+    p.area([at(44, 28, "c"), at(70, 26), at(120, 30, "c"), at(120, 52, "c"), *of([(110, 51), (70, 42)])], "shade.vm")
     lo = Line([*RF_IN[4:], *of([(334, 13.6), (362, 13.8), (390, 16.4), (415, 23)])])
     hi = Line(of([(66, 40), (110, 49), (160, 55), (210, 58), (250, 60), (290, 62), (330, 64), (362, 63), (376, 60.4), (388, 54.6), (399, 46), (409, 34)]))
     n = 20

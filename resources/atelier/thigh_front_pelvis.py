@@ -1,5 +1,5 @@
 """Thigh from the front: the right hip bone, the sacrum, and a breath of the other side."""
-from engrave import Line, contour, pen, ramp, rim, stipple
+from engrave import Line, pen, rim, stipple
 from side_tools import cluster, hump, rise
 from thigh_front_tools import pool, soft
 from thigh_front_frame import at, of
@@ -12,36 +12,29 @@ ILIUM = [*of(CREST), *of(BRIM), *of([(-14, 60), (-2, 58), (10, 55), (16, 51), (8
 PUBIS = of([(-26, 58), (-19, 66), (-10, 76), (-3, 85), (-1, 91), (-3, 97), (0, 107), (6, 111.4), (20, 111.8), (33, 110.6), (41, 106), (48, 97), (55, 86), (62, 76), (69, 66),
             (71, 57), (66, 49), (56, 45), (44, 43.4), (32, 44.6), (22, 48), (12, 52), (0, 55), (-14, 56)])
 FORAMEN = of([(12, 85), (11, 74), (16, 64), (25, 58), (36, 56.6), (46, 60), (50, 68), (46, 80), (38, 90), (29, 97), (20, 97.6), (14, 93)])
-SACRUM = [*of([(-124, 60), (-119, 72), (-113, 86), (-108, 99), (-106, 113), (-108, 127), (-113, 140), (-119, 154), (-124, 168)]), *of([(-104, 164), (-80, 158), (-56, 148), (-34, 136), (-14, 124), (0, 116), (2, 110), (-14, 102), (-34, 90),
-          (-56, 78), (-80, 68), (-104, 62)])]
 
-
-def other(points):
-    """The mirror image across the midline."""
-    return [(x, 2 * at(0, 113)[1] - y, *c) for x, y, *c in points]
 
 
 def washes(p):
-    fade = [(0, "bone-base", .9), (.5, "bone-base", .5), (1, "bone-base", 0)]
-    p.linear("wash.sacrum", "pelvis", at(-60, 80), at(-60, 164), fade)
     p.radial("wash.wing", "pelvis", at(-116, 22), 52, [(0, "bone-shade", .55), (.45, "bone-shade", .34), (1, "bone-shade", 0)])
-    p.linear("wash.other", "pelvis", at(0, 108), at(0, 164), fade)
 
 
 def sacrum(p):
+    """It fades at the midline, before the skin over it does; in steps, which move with the bones."""
     p.on("bone", "pelvis", "sacrum", "Sacrum")
-    p.area(SACRUM, "wash.sacrum")
-    for k, (a, half) in enumerate(((-84, 24), (-64, 21), (-44, 17), (-26, 12))):       # old joints of its bodies, and the holes at their ends
-        p.ink(pen(of([(a - 1, 113 - half), (a + 1.4, 113), (a - 1, 113 + half)]), [.05, .5, .4, .05]), "bone-line", .4 - .06 * k)
+    p.area([*of([(-124, 60), (-119, 72)]), at(-112.4, 87, "c"), at(-54, 87, "c"), *of([(-56, 78), (-80, 68), (-104, 62)])], "bone-base", .9)
+    for s1 in (92, 96.4, 100.6, 104.6, 108.4, 112):
+        p.area([at(-112.4, 86, "c"), at(-107.4, s1, "c"), at(-18 - 34 * (112 - s1) / 24, s1, "c"), at(-54, 86, "c")], "bone-base", .15)
+    for k, (a, half) in enumerate(((-84, 24), (-64, 21), (-44, 17))):       # old joints of its bodies, and the holes at their ends
+        p.ink(pen(of([(a - 1, 113 - half), (a + .6, 113 - half * .5), (a + 1.2, 110)]), [.05, .5, .05]), "bone-line", .4 - .06 * k)
         r = 4 - .6 * k
         p.area(of([(a + 3, 113 - half - 6), (a - r, 113 - half - 4), (a - 1, 113 - half + 1), (a + r, 113 - half - 2)]), "bone-shade", .7)
-    p.ink(pen(of([(-121, 66), (-113, 86), (-107, 102), (-106, 116), (-110, 134)]), [.05, .7, .8, .5, .05]), "bone-line", .7)
-    p.ink(pen(of([(-104, 63), (-80, 69), (-56, 79), (-34, 91), (-14, 103), (0, 110)]), [.1, .6, .6, .5, .4, .05]), "bone-line", .6)
+    p.ink(pen(of([(-121, 66), (-113, 86), (-108.4, 98), (-106.6, 108)]), [.05, .8, .5, .05]), "bone-line", .7)
+    p.ink(pen(of([(-104, 63), (-80, 69), (-56, 79), (-34, 91), (-14, 103), (-6, 108)]), [.1, .6, .6, .5, .3, .05]), "bone-line", .6)
 
 
 def pubis(p):
     p.on("bone", "pelvis", "ischium-pubis", "Ischium and pubis")
-    p.area(other(PUBIS), "wash.other")
     p.area(PUBIS, "bone-base")
     low = Line(of([(41, 106), (48, 97), (55, 86), (62, 76), (69, 66), (71, 57)]))
     pool(p, of([(-14, 64), (-6, 76), (4, 90), (14, 100)]), 4.5, 4.5, "bone-light", .7, 6)

@@ -2,7 +2,7 @@
 import thigh_front_cloth
 import thigh_front_knee
 from engrave import Line, between, contour, pen, ramp
-from side_tools import cluster, hump, pool, rise, soft
+from side_tools import cluster, pool, rise, soft
 from thigh_front_frame import CREASE, INNER, OUTER, across, at, of
 
 
@@ -35,7 +35,7 @@ def trunk(p):
     p.ink(pen(of([(-91, -9.6), (-85, -10), (-79.6, -7.4)]), [.05, .35, .05]), "skin-line", .5)
     p.ink(pen(crest.part(.2, .7), [.05, .3, .05]), "skin-line", .3, cue="lean")
     p.ink(contour(part(OUTER, -128, -50), .3, 1.35, side=1, press=lambda t: ramp(t, (0, .2), (.5, .9), (1, 1))), "skin-line")
-    p.ink(cluster(lit, edge, 7, .1, .8, .55, .42, .1, .07), "skin-hatch")
+    p.ink(cluster(lit, edge, 7, .2, .8, .62, .4, .1, .07), "skin-hatch")
     p.ink([pen(of([(-118, 40), (-114, 70), (-113, 100)]), [.05, .8, .05]), pen(of([(-106, 28), (-100, 60), (-98, 96)]), [.05, .6, .05])], "skin-line", .55, cue="full")
 
 
@@ -58,11 +58,11 @@ def groin(p):
     p.ink([pen(of([(-16, 30), (12, 58), (44, 84)]), [.05, .5, .05]), pen(of([(10, 46), (34, 68), (58, 86)]), [.05, .45, .05])], "skin-line", .5, cue="older")
     # sartorius: a long low ridge from the spine inward; tensor fasciae latae: one outward; the small hollow between
     pool(p, of([(-52, 2), (-20, 18), (20, 37), (66, 55), (112, 68)]), 9, 10, "skin-light", .5, 9, .1)
-    pool(p, of([(-60, -12), (-30, -18), (4, -25), (40, -34)]), 9, 10, "skin-light", .42, 8, .1)
+    pool(p, of([(-50, -14), (-24, -18), (6, -24), (40, -31)]), 9, 9, "skin-base", .4, 10, .05)
     pool(p, of([(-44, -4), (-14, -4), (16, -5), (52, -9)]), 9, 8, "skin-mid", .4, 11, .05)
     # the trochanter: felt rather than seen, a low swell on the outer side with a dip above it
     pool(p, of([(-40, -26), (-24, -30), (-8, -33)]), 9, 9, "skin-mid", .26, 8, .05)
-    pool(p, of([(-4, -34), (10, -37), (26, -38)]), 7, 7, "skin-light", .36, 7, .1)
+    pool(p, of([(-4, -35), (10, -38), (26, -39)]), 6, 8, "skin-base", .4, 8, .05)
     # femoral triangle: a shallow hollow inside sartorius
     pool(p, of([(-6, 56), (22, 70), (54, 80), (96, 84)]), 15, 13, "skin-mid", .46, 12, .05)
     pool(p, of([(70, 101), (110, 99), (160, 91), (220, 80)]), 9, 8, "skin-light", .4, 8, .1)
@@ -112,8 +112,8 @@ def edges(p):
 
 def draw(p):
     p.linear("wash.trunk", "pelvis", at(0, 104), at(0, 190), [(0, "skin-base"), (.4, "skin-base", .7), (1, "skin-base", 0)])
-    # a great circle far below: its rim runs along the thigh, so the shade has no edge anywhere
-    p.radial("wash.thigh", "thigh", at(205, -480), 506, [(0, "skin-shade", .8), (.825, "skin-shade", .78), (.86, "skin-shade", .52), (.895, "skin-mid", .74), (.935, "skin-mid", .42), (.97, "skin-mid", .14), (1, "skin-mid", 0)])
+    # straight gradients: their two ends follow a stout or a lean thigh as its outline does
+    p.linear("wash.thigh", "thigh", at(205, 26), at(205, -62), [(0, "skin-mid", 0), (.22, "skin-mid", .12), (.46, "skin-mid", .38), (.66, "skin-mid", .66), (.82, "skin-shade", .5), (1, "skin-shade", .78)])
     # the light lies in a band along the upper side, slanting with the bone
     p.linear("wash.light", "thigh", at(213, 88), at(204, 6), [(0, "skin-light", 0), (.4, "skin-light", .5), (.6, "skin-light", .42), (1, "skin-light", 0)])
     trunk(p)

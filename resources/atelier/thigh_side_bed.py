@@ -15,8 +15,9 @@ def mattress(p):
         p.linear("wash.bed." + limb, limb, at(x, -10.8), at(x, -15.6), [(0, "cloth-light"), (.2, "cloth-light"), (1, "cloth-light", 0)])
     for limb, top in (("leg", LEG_TOP), ("thigh", THIGH_TOP), ("pelvis", PELVIS_TOP)):
         p.on("cloth", limb)
-        a, b = top[0], top[-1]
-        p.area([(*a, "c"), *top[1:-1], (*b, "c"), (b[0], at(0, -16.8)[1], "c"), (a[0], at(0, -16.8)[1], "c")], "wash.bed." + limb)
+        lap = .3 if limb == "thigh" else 0                    # the last painted laps over its neighbours, so that no seam shows
+        (ax, ay), (bx, by), floor = top[0], top[-1], at(0, -16.8)[1]
+        p.area([(ax - lap, ay, "c"), *top[1:-1], (bx + lap, by, "c"), (bx + lap, floor, "c"), (ax - lap, floor, "c")], "wash.bed." + limb)
     # the body's shadow, each part on the limb that throws it; equal where two limbs meet
     for limb, top, depth in (("pelvis", PELVIS_TOP, lambda t: ramp(t, (0, 2), (.5, 13), (1, 16))), ("leg", [*LEG_TOP[:3], at(48.6, -7.2)], lambda t: 15),
                              ("thigh", THIGH_TOP, lambda t: ramp(t, (0, 16), (.35, 11), (1, 15)))):

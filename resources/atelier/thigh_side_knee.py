@@ -40,6 +40,9 @@ def outer_side(p):
     cord = Line(cm((33.0, 1.8), (36, 2.1), (39, 2.4), (42, 2.6), (44.6, 2.7)))
     pool(p, cord.pts[::6], 5, 6, "skin-light", .3, .05)
     soft(p, cord.shifted(13), cord.shifted(4), "skin-mid", .22, rise((0, 0), (.5, 1), (.8, .5), (1, 0)))
+    # the condyle, just felt between the band's cord and the tendon of biceps
+    pool(p, cm((37.6, 1.2), (40, 1.1), (42.4, .9)), 15, 11, "skin-light", .19)
+    pool(p, cm((38.8, -.6), (40.4, -.8), (42, -.5)), 8, 6, "skin-mid", .2)
     # the tendon of biceps as the upper rim of the hollow of the knee, and the fibula's head it runs to
     rim = Line(cm((31.0, -2.7), (34.5, -2.9), (37.8, -3.0), (40.8, -2.8), (43.4, -2.1), (45.2, -1.7)))
     pool(p, cm((32.5, -3.3), (36, -3.6), (39.5, -3.6), (42.6, -2.9)), 10, 8, "skin-shade", .3)

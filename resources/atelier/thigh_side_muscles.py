@@ -5,15 +5,16 @@ from thigh_side_quads import HAMSTRINGS, RECTUS, VASTUS          # named by the 
 from thigh_side_tools import hump, lines, soft
 from thigh_side_frame import BACK, BELLY, CALF, FRONT, LOIN, SHIN, at, cm
 
-MEDIUS = cm((-10.6, 5.6, "c"), (-12.4, 2.8), (-14.0, 1.2), (-15.1, -.2), (-15.4, -1.8), (-15.0, -4.0), (-13.9, -6.8, "c"), (-11.4, -5.8), (-8.6, -4.3), (-5.6, -2.9), (-2.8, -1.9), (-.4, -1.3), (1.6, -.9),
+MEDIUS = cm((-10.6, 5.6, "c"), (-12.4, 2.8), (-14.0, 1.2), (-15.1, -.2), (-15.4, -1.8), (-15.0, -4.0), (-13.9, -6.8, "c"), (-11.4, -6.4), (-8.6, -5.0), (-5.6, -3.6), (-2.8, -2.6), (-.4, -2.0), (1.6, -1.6),
             (2.0, .2), (2.2, 1.4), (1.6, 2.6), (-2.0, 3.2), (-5, 4.2), (-8, 5.2))
 
 
 def ghost(p):
     """The body's outline, barely there; with the muscles, because it must follow this patient's skin."""
-    for limb, pts, a, b in (("pelvis", BELLY, .14, .8), ("pelvis", LOIN, .18, 1), ("thigh", FRONT, .22, 1), ("thigh", BACK, .3, 1), ("leg", SHIN, .3, .74), ("leg", CALF, .3, .74)):
+    for limb, pts, a, b, s in (("pelvis", BELLY, .14, .68, 1), ("pelvis", LOIN, .18, 1, -1), ("thigh", FRONT, .26, 1, 1), ("thigh", BACK, .3, 1, -1),
+                               ("leg", SHIN, .3, .74, 1), ("leg", CALF, .3, .74, -1)):
         p.on("muscle", limb)
-        p.ink(pen(Line(pts), [.05, .7, .7, .7, .05], a, b), "bone-shade", .6)
+        p.ink(pen(Line(Line(pts).shifted(s)), [.05, .7, .7, .7, .05], a, b), "bone-shade", .6)
 
 
 def belly(p):
@@ -38,8 +39,10 @@ def medius(p):
     lines(p, fan, 13, .55, .75, lift=.14)
     # the pale sheet over its upper part, the tendon on the trochanter
     edge = Line(MEDIUS[1:7])
-    soft(p, edge.shifted(-24), edge, "tendon", .5, hump(.5))
-    soft(p, cm((-3.0, 2.8), (-3.2, .8), (-2.8, -1.2)), cm((1.6, 2.6), (2.1, .8), (1.8, -.8)), "tendon", .75, hump(.3))
+    soft(p, edge.shifted(-24), edge, "tendon", .4, hump(.5))
+    soft(p, cm((-2.4, 2.8), (-2.4, .8), (-2.0, -1.2)), cm((1.6, 2.6), (2.1, .8), (1.8, -.8)), "tendon", .5, hump(.3))
+    p.ink([pen(cm((-3.6 + .5 * (k % 3), 2.0 - .62 * k), (-.8, 1.8 - .5 * k), (1.7, 1.6 - .4 * k)), [.05, 1.2, .9, .2]) for k in range(6)], "tendon", .7)
+
 
 
 def leg(p):

@@ -85,10 +85,10 @@ def band(p):
     # below, where it hugs the knee, the veil thickens into a band
     mid = between(f, b, .5)
     for x0 in (.5, .58, .66, .74):
-        half = [(t, ramp(t, (x0, .2), (x0 + .3, .96))) for t in (x0 + (1 - x0) * k / 14 for k in range(15))]
+        half = [(t, ramp(t, (x0, 0), (x0 + .36, .96))) for t in (x0 + (1 - x0) * k / 14 for k in range(15))]
         up = [mix(mid(t), f(t), h) for t, h in half]
         down = [mix(mid(t), b(t), h) for t, h in half]
-        p.area([(*mid(x0 - .03), "c"), *up[:-1], (*up[-1], "c"), (*down[-1], "c"), *down[-2::-1]], "tendon", .24)
+        p.area([(*mid(x0 - .03), "c"), *up[1:-1], (*up[-1], "c"), (*down[-1], "c"), *down[-2:0:-1]], "tendon", .24)
     p.ink([pen(f, [.05, .4, .3, .5, .6]), pen(b, [.05, .5, .4, .6, .8])], "tendon-line", .85)
     p.on("muscle", "thigh", "tensor-fasciae-latae", "Tensor fasciae latae")
     t = cm((-9.8, 7.0, "c"), (-7.0, 6.5), (-3.6, 6.1), (0, 5.9), (4, 5.9), (8.2, 5.6, "c"), (7.0, 4.4), (6.2, 3.2, "c"), (2.6, 2.6), (-1, 2.5), (-4.6, 3.2), (-8, 4.5), (-10.9, 5.7, "c"))

@@ -9,8 +9,9 @@ from thigh_side_frame import BACK, BELLY, CALF, FRONT, LOIN, SHIN, at, cm
 
 def flats(p):
     """One tone for all limbs; one shade, falling square to the leg, whose ends meet without a seam."""
-    for limb in ("pelvis", "leg", "thigh"):
-        p.linear("wash." + limb, limb, at(14.5, 5.2), at(16.1, -8.6),
+    # thigh and leg take it from the knee, where they meet, so that it still meets on other bodies
+    for limb, one, two in (("pelvis", at(14.5, 5.2), at(16.1, -8.6)), ("leg", at(40, 8.16), at(41.6, -5.64)), ("thigh", at(40, 8.16), at(41.6, -5.64))):
+        p.linear("wash." + limb, limb, one, two,
                  [(0, "skin-mid", 0), (.25, "skin-mid", .12), (.5, "skin-mid", .42), (.74, "skin-mid", .76), (1, "skin-shade", .74)])
     shapes = {
         "pelvis": [at(-14.9, 9.9, "c"), *BELLY[3:-4], at(-1, 9.5), at(.4, 9.58), at(1.5, 9.3), at(3.2, 8.7), at(5.0, 7), at(6, 3.5), at(6.2, 0), at(6.2, -3.5), at(6, -6.5),

@@ -51,7 +51,7 @@ def shirt(p):
     soft(p, h.shifted(4, .02, .98), h.part(.02, .98), "cloth-light", .5, hump(.5))
     soft(p, roll.shifted(10), roll, "cloth-shade", .46, hump(.6))
     low_half = Line(HEM[3:])
-    soft(p, low_half.shifted(24), low_half, "cloth-shade", .3, rise((0, 0), (.6, 1), (1, 1)))
+    soft(p, low_half.shifted(24), low_half, "cloth-shade", .3, rise((0, 0), (.5, 1), (.8, .7), (1, 0)))
     p.ink(contour(h, .45, 1.1, side=-1), "cloth-line")
     for a, e, w in ((.02, .2, .8), (.26, .34, .4), (.5, .72, .7), (.78, .98, 1.0)):
         p.ink(pen(roll.part(a, e), [.05, w, w * .8, .05]), "cloth-line", .75)

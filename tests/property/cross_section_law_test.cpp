@@ -11,7 +11,7 @@ namespace cross_law_detail {
 
 CrossSection sampledSection(int number)
 {
-    return targetOf(sampledPatient(83, number), Convention::DeltoidStrip).section;
+    return *targetOf(sampledPatient(83, number), Convention::DeltoidStrip).surface.arm();
 }
 
 constexpr Bounds kAround{{-9.0, -30.0}, {9.0, 1.5}};

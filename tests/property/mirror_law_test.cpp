@@ -20,7 +20,7 @@ std::vector<Point> sorted(std::vector<Point> points)
 
 std::vector<Point> mirroredAll(std::vector<Point> points)
 {
-    std::ranges::transform(points, points.begin(), mirrored);
+    std::ranges::transform(points, points.begin(), [](Point p) { return mirrored(p); });
     return points;
 }
 
@@ -29,10 +29,29 @@ bool mirrorEachOther(const std::vector<Point>& a, const std::vector<Point>& b)
     return sorted(mirroredAll(a)) == sorted(b);
 }
 
-Convention conventionOf(int number)
+// Every convention in every view of its site, in turn.
+Shown shownInTurn(int number)
 {
-    return kConventions[static_cast<std::size_t>(number) % kConventions.size()];
+    static const std::vector<Shown> all = everyShown();
+    return all[static_cast<std::size_t>(number) % all.size()];
 }
+
+struct BothSides {
+    Target right, left;
+};
+
+BothSides bothSides(std::uint64_t seed, int number)
+{
+    const Patient patient = sampledPatient(seed, number);
+    return {targetIn(patient.withSide(Side::Right), shownInTurn(number)),
+            targetIn(patient.withSide(Side::Left), shownInTurn(number))};
+}
+
+// Levels of a limb that lies are places along the picture, of one that hangs heights in it.
+bool lies(View view) { return view == View::HipSide || view == View::ThighFront || view == View::ThighSide; }
+
+constexpr std::array kLimbs{MarkedLimb::Arm,    MarkedLimb::Forearm, MarkedLimb::Trunk,
+                            MarkedLimb::Pelvis, MarkedLimb::Thigh,   MarkedLimb::Leg};
 
 }  // namespace mirror_law_detail
 
@@ -40,15 +59,16 @@ TEST(MirrorLaw, LeftTargetIsTheRightOneMirrored)
 {
     using namespace mirror_law_detail;
     for (int number = 0; number < rounds(1'000); ++number) {
-        SCOPED_TRACE(number);
-        const Patient patient = sampledPatient(17, number);
-        const Target right = targetOf(patient.withSide(Side::Right), conventionOf(number));
-        const Target left = targetOf(patient.withSide(Side::Left), conventionOf(number));
+        SCOPED_TRACE(shown(shownInTurn(number)) + ", seed 17, request " + std::to_string(number));
+        const auto [right, left] = bothSides(17, number);
         ASSERT_TRUE(mirrorEachOther(left.region.corners(), right.region.corners()));
         ASSERT_EQ(mirrored(left.ideal), right.ideal);
         ASSERT_EQ(left.regionSkin, right.regionSkin);
         ASSERT_EQ(left.idealSkin, right.idealSkin);
-        ASSERT_EQ(left.levels, right.levels);
+        for (const auto& [name, at] : left.levels)
+            ASSERT_EQ(lies(left.view) ? -at : at, right.levels.at(name)) << name;
+        ASSERT_EQ(left.heights, right.heights);
+        ASSERT_EQ(left.hand ? std::optional(mirrored(*left.hand)) : std::nullopt, right.hand);
         ASSERT_EQ(left.hazards.size(), right.hazards.size());
         for (std::size_t i = 0; i < left.hazards.size(); ++i) {
             ASSERT_EQ(left.hazards[i].skin, right.hazards[i].skin);
@@ -64,9 +84,7 @@ TEST(MirrorLaw, LeftConstructionIsTheRightOneMirrored)
 {
     using namespace mirror_law_detail;
     for (int number = 0; number < rounds(500); ++number) {
-        const Patient patient = sampledPatient(19, number);
-        const Target right = targetOf(patient.withSide(Side::Right), conventionOf(number));
-        const Target left = targetOf(patient.withSide(Side::Left), conventionOf(number));
+        const auto [right, left] = bothSides(19, number);
         ASSERT_EQ(left.construction.size(), right.construction.size());
         for (std::size_t i = 0; i < left.construction.size(); ++i) {
             ASSERT_EQ(left.construction[i].code, right.construction[i].code);
@@ -81,13 +99,15 @@ TEST(MirrorLaw, MirroredMarkGetsTheSameGrade)
     using namespace mirror_law_detail;
     SeedStream stream(23);
     for (int number = 0; number < rounds(1'000); ++number) {
-        const Patient patient = sampledPatient(23, number);
-        const Target right = targetOf(patient.withSide(Side::Right), conventionOf(number));
-        const Target left = targetOf(patient.withSide(Side::Left), conventionOf(number));
+        SCOPED_TRACE(shown(shownInTurn(number)) + ", seed 23, request " + std::to_string(number));
+        const auto [right, left] = bothSides(23, number);
+        const Bounds paper = plateOf(right.view).paper;
         for (int i = 0; i < 10; ++i) {
-            const Point mark = pointIn(stream, {{-8.0, -20.0}, {8.0, 3.0}});
-            const Grade a = gradeMark(right, defaultPolicy(), mark, MarkedLimb::Arm);
-            const Grade b = gradeMark(left, defaultPolicy(), mirrored(mark), MarkedLimb::Arm);
+            const Point mark = pointIn(stream, paper);
+            const MarkedLimb limb = kLimbs[static_cast<std::size_t>(stream.below(6))];
+            const Grade a = gradeMark(right, defaultPolicy(), mark, limb);
+            const Grade b = gradeMark(left, defaultPolicy(), mirrored(mark), limb);
+            ASSERT_EQ(right.toSkin(mark), left.toSkin(mirrored(mark)));
             ASSERT_EQ(a.verdict, b.verdict);
             ASSERT_EQ(a.distanceToBorder, b.distanceToBorder);
             ASSERT_EQ(a.offAnterior, b.offAnterior);
@@ -95,16 +115,20 @@ TEST(MirrorLaw, MirroredMarkGetsTheSameGrade)
             ASSERT_EQ(a.hazard, b.hazard);
             ASSERT_EQ(a.reason.tissue, b.reason.tissue);
             ASSERT_EQ(a.reason.direction, b.reason.direction);
+            ASSERT_EQ(a.reason.amount, b.reason.amount);
+            ASSERT_EQ(a.reason.note, b.reason.note);
+            ASSERT_EQ(a.points, b.points);
         }
     }
 }
 
 TEST(MirrorLaw, LeftInkIsTheRightInkMirrored)
 {
-    const Plate& plate = sidePlate();
-    for (int number = 0; number < rounds(20); ++number) {
+    for (int number = 0; number < rounds(60); ++number) {
+        const View view = kViews[static_cast<std::size_t>(number) % kViews.size()];
+        const Plate& plate = plateOf(view);
         const Patient patient = sampledPatient(29, number);
-        const BodyMap map = bodyMap(sideAtlas(), View::ShoulderSide, patient).value();
+        const BodyMap map = bodyMap(atlas(), view, patient).value();
         const MovedInk right = movedInk(plate, map, patient.withSide(Side::Right));
         const MovedInk left = movedInk(plate, map, patient.withSide(Side::Left));
         ASSERT_EQ(left.shapes.size(), right.shapes.size());
@@ -120,10 +144,11 @@ TEST(MirrorLaw, LeftInkIsTheRightInkMirrored)
 
 TEST(MirrorLaw, SameLimbLiesUnderAMirroredMark)
 {
-    const Plate& plate = sidePlate();
     SeedStream stream(31);
-    for (int number = 0; number < rounds(40); ++number) {
-        const BodyMap map = bodyMap(sideAtlas(), View::ShoulderSide, sampledPatient(31, number)).value();
+    for (int number = 0; number < rounds(120); ++number) {
+        const View view = kViews[static_cast<std::size_t>(number) % kViews.size()];
+        const Plate& plate = plateOf(view);
+        const BodyMap map = bodyMap(atlas(), view, sampledPatient(31, number)).value();
         for (int i = 0; i < 20; ++i) {
             const Point mark = pointIn(stream, plate.paper);
             ASSERT_EQ(limbAt(plate, map, Side::Right, mark), limbAt(plate, map, Side::Left, mirrored(mark)));

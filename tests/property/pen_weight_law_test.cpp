@@ -86,7 +86,7 @@ TEST(PenWeightLaw, LinesStayWithinAQuarterOfTheirDrawnWeightOnAThousandBodies)
     for (int number = 0; number < rounds(1'000); ++number) {
         const Patient patient = sampledPatient(79, number);
         const MovedInk ink =
-            movedInk(plate, bodyMap(sideAtlas(), View::ShoulderSide, patient).value(), patient);
+            movedInk(plate, bodyMap(atlas(), View::ShoulderSide, patient).value(), patient);
         ASSERT_EQ(ink.shapes.size(), drawn.size());
         Spread spread;
         for (std::size_t i = static_cast<std::size_t>(number) % kStep; i < drawn.size(); i += kStep)

@@ -12,7 +12,7 @@
 #include <sstream>
 
 #include "core/grade/grade.h"
-#include "tests/property/plain_plate.h"
+#include "tests/property/plain_lower_plates.h"
 #include "tests/property/sampling.h"
 
 namespace fb::test {
@@ -48,30 +48,80 @@ std::vector<double> numbersOf(const Grade& grade)
             grade.distanceToIdeal.value(),  grade.reason.amount.value(), grade.reason.clearance.value()};
 }
 
+// Where marks are tried about a site, in the picture of a right side.
+Bounds marksAbout(Site site)
+{
+    switch (site) {
+    case Site::Deltoid: return {{-6.0, -14.0}, {6.0, 2.0}};
+    case Site::VastusLateralis: return {{-4.0, -9.0}, {44.0, 11.0}};
+    case Site::Ventrogluteal: return {{-18.0, -10.0}, {5.0, 10.0}};
+    }
+    return {};
+}
+
 // Marks about the site of request `number`, from the same seed.
-std::vector<Point> marksOf(int number, int count)
+std::vector<Point> marksOf(int number, int count, Site site = Site::Deltoid)
 {
     SeedStream stream(1000 + static_cast<std::uint64_t>(number));
     std::vector<Point> marks;
     for (int i = 0; i < count; ++i)
-        marks.push_back(pointIn(stream, {{-6.0, -14.0}, {6.0, 2.0}}));
+        marks.push_back(pointIn(stream, marksAbout(site)));
     return marks;
+}
+
+MarkedLimb askedLimb(Site site)
+{
+    if (site == Site::Deltoid)
+        return MarkedLimb::Arm;
+    return site == Site::VastusLateralis ? MarkedLimb::Thigh : MarkedLimb::Pelvis;
+}
+
+// The plain plates of every asked view.
+class PlainAtlas {
+public:
+    [[nodiscard]] Atlas atlas() const
+    {
+        Atlas all;
+        const auto put = [&](const Plate& plate) {
+            all.plates[static_cast<std::size_t>(plate.view)] = &plate;
+        };
+        for (const Plate& plate : m_plates)
+            put(plate);
+        all.proportions = &proportions();
+        return all;
+    }
+
+private:
+    std::vector<Plate> m_plates{plainPlate(), plainHipSide(), plainThigh(View::ThighSide),
+                                plainThigh(View::ThighFront)};
+};
+
+// The marks are those of a right side, mirrored on a left one of hip and thigh.
+void writeGrades(std::ostream& out, const Atlas& atlas, View view, int request)
+{
+    const Site site = siteOf(view);
+    const Patient patient = sampledPatient(59, request);
+    const Convention convention = conventionInTurn(site, request);
+    const Target target = locate(atlas, defaultPolicy(), patient, convention, view).value();
+    for (Point mark : marksOf(request, 6, site)) {
+        if (site != Site::Deltoid && patient.side() == Side::Left)
+            mark = mirrored(mark);
+        out << "seed 59 request " << request << ' ' << wordOf(convention);
+        if (site == Site::VastusLateralis)
+            out << ' ' << wordOf(view);
+        out << " mark " << number(mark.x) << ',' << number(mark.y) << ": "
+            << written(gradeMark(target, defaultPolicy(), mark, askedLimb(site))) << '\n';
+    }
 }
 
 std::string goldenText()
 {
-    const Plate plate = plainPlate();
-    const Atlas atlas{&plate, &plate, &proportions()};
+    const PlainAtlas plain;
     std::ostringstream out;
-    for (int request = 0; request < 60; ++request) {
-        const Patient patient = sampledPatient(59, request);
-        const Convention convention = kConventions[static_cast<std::size_t>(request) % kConventions.size()];
-        const Target target = locate(atlas, defaultPolicy(), patient, convention, View::ShoulderSide).value();
-        for (const Point mark : marksOf(request, 6)) {
-            out << "seed 59 request " << request << ' ' << wordOf(convention) << " mark " << number(mark.x)
-                << ',' << number(mark.y) << ": "
-                << written(gradeMark(target, defaultPolicy(), mark, MarkedLimb::Arm)) << '\n';
-        }
+    for (const auto& [view, requests] : {std::pair{View::ShoulderSide, 60}, std::pair{View::HipSide, 60},
+                                         std::pair{View::ThighSide, 30}, std::pair{View::ThighFront, 30}}) {
+        for (int request = 0; request < requests; ++request)
+            writeGrades(out, plain.atlas(), view, request);
     }
     return out.str();
 }
@@ -124,8 +174,7 @@ TEST(ReplayLaw, NumbersOfAGradeAreRoundedToAMillionthOfACentimetre)
 {
     using namespace replay_law_detail;
     for (int request = 0; request < rounds(500); ++request) {
-        const Target target =
-            targetOf(sampledPatient(67, request), kConventions[static_cast<std::size_t>(request) % 5]);
+        const Target target = targetOf(sampledPatient(67, request), conventionInTurn(Site::Deltoid, request));
         for (const Point mark : marksOf(request, 5)) {
             for (const double value : numbersOf(gradeMark(target, defaultPolicy(), mark, MarkedLimb::Arm))) {
                 ASSERT_EQ(value, rounded6(value)) << "seed 67, request " << request;

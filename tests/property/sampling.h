@@ -21,8 +21,35 @@ namespace fb::test {
 #endif
 }
 
-// Laws of the deltoid speak of the side view only.
-[[nodiscard]] inline Atlas sideAtlas() { return {&sidePlate(), &sidePlate(), &proportions()}; }
+// A convention in a view it may be shown in.
+struct Shown {
+    Convention convention{};
+    View view{};
+};
+
+[[nodiscard]] inline std::vector<Shown> everyShown()
+{
+    std::vector<Shown> all;
+    for (const Convention convention : kConventions) {
+        for (const View view : kViews) {
+            if (siteOf(view) == siteOf(convention))
+                all.push_back({convention, view});
+        }
+    }
+    return all;
+}
+
+[[nodiscard]] inline std::string shown(Shown one)
+{
+    return std::string(wordOf(one.convention)) + " in " + std::string(wordOf(one.view));
+}
+
+// The site's conventions in turn.
+[[nodiscard]] inline Convention conventionInTurn(Site site, int number)
+{
+    const auto own = conventionsOf(site);
+    return own[static_cast<std::size_t>(number) % own.size()];
+}
 
 [[nodiscard]] inline Patient sampledPatient(std::uint64_t seed, int number)
 {
@@ -47,8 +74,9 @@ namespace fb::test {
                 for (const double weight : {lightest, heaviest}) {
                     for (int bits = 0; bits < 8; ++bits) {
                         const auto end = [bits](int bit) { return (bits >> bit & 1) != 0 ? 3.0 : -3.0; };
-                        corners.push_back(
-                            madePatient(age, sex, stature, weight, Side::Right, {end(0), end(1), end(2)}));
+                        // Arm, and hip and thigh, share nothing: the same ends do for both.
+                        corners.push_back(madePatient(age, sex, stature, weight, Side::Right,
+                                                      {end(0), end(1), end(2), end(0), end(1), end(2)}));
                     }
                 }
             }
@@ -63,7 +91,9 @@ namespace fb::test {
     return std::string(wordOf(p.sex())) + " " + std::to_string(p.ageYears()) + " y " +
            std::to_string(p.stature().value()) + " cm " + std::to_string(p.weight().value()) + " kg " +
            std::string(wordOf(p.side())) + " own " + std::to_string(own.armLength) + " " +
-           std::to_string(own.axillaGap) + " " + std::to_string(own.armGirth);
+           std::to_string(own.axillaGap) + " " + std::to_string(own.armGirth) + ", " +
+           std::to_string(own.crestGap) + " " + std::to_string(own.thighLength) + " " +
+           std::to_string(own.thighGirth);
 }
 
 [[nodiscard]] inline Point pointIn(SeedStream& stream, Bounds box)
@@ -72,10 +102,17 @@ namespace fb::test {
     return {x, stream.between(box.low.y, box.high.y)};
 }
 
+[[nodiscard]] inline Target targetIn(const Patient& patient, Shown one,
+                                     const Policy& policy = defaultPolicy())
+{
+    return locate(atlas(), policy, patient, one.convention, one.view).value();
+}
+
+// In the view its site is usually asked in.
 [[nodiscard]] inline Target targetOf(const Patient& patient, Convention convention,
                                      const Policy& policy = defaultPolicy())
 {
-    return locate(sideAtlas(), policy, patient, convention, View::ShoulderSide).value();
+    return targetIn(patient, {convention, askedViews(siteOf(convention)).front()}, policy);
 }
 
 }  // namespace fb::test

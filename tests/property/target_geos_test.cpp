@@ -26,14 +26,20 @@ std::vector<NamedPolygon> polygonsOf(const Target& target)
     return all;
 }
 
+// Every convention in every view of its site, in turn.
 Target sampledTarget(int number)
 {
-    return targetOf(sampledPatient(20, number),
-                    kConventions[static_cast<std::size_t>(number) % kConventions.size()]);
+    static const std::vector<Shown> all = everyShown();
+    return targetIn(sampledPatient(20, number), all[static_cast<std::size_t>(number) % all.size()]);
 }
 
-// Marks about the shoulder and the arm, in the picture as on the skin.
-constexpr Bounds kMarks{{-14.0, -38.0}, {14.0, 6.0}};
+// Marks about the site, in the picture as on the skin.
+Bounds marksFor(const Target& target)
+{
+    if (target.site == Site::Deltoid)
+        return {{-14.0, -38.0}, {14.0, 6.0}};
+    return {{-45.0, -45.0}, {45.0, 45.0}};
+}
 
 }  // namespace target_geos_detail
 
@@ -51,10 +57,11 @@ TEST(TargetAgainstGeos, TenThousandMarksAgreeOnContainmentAndDistance)
     using namespace target_geos_detail;
     SeedStream stream(2);
     for (int number = 0; number < rounds(200); ++number) {
+        const Target target = sampledTarget(number);
         std::vector<Point> marks;
         for (int i = 0; i < 50; ++i)
-            marks.push_back(pointIn(stream, kMarks));
-        for (const NamedPolygon& one : polygonsOf(sampledTarget(number))) {
+            marks.push_back(pointIn(stream, marksFor(target)));
+        for (const NamedPolygon& one : polygonsOf(target)) {
             const GeosOracle oracle(one.polygon);
             for (const Point mark : marks) {
                 ASSERT_LE(geosDisagreement(one.polygon, oracle, mark), kAgreed)

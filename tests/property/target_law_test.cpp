@@ -60,7 +60,7 @@ TEST(TargetLaw, IdealIsInItsRegionAndOutOfEveryStrikeForEveryConventionAndTenTho
 {
     using namespace target_law_detail;
     for (int number = 0; number < rounds(10'000); ++number) {
-        for (const Convention convention : kConventions) {
+        for (const Convention convention : conventionsOf(Site::Deltoid)) {
             const Target target = targetOf(sampledPatient(37, number), convention);
             ASSERT_EQ(faultOfIdeal(target), "") << wordOf(convention) << ", seed 37, request " << number
                                                 << ": " << shown(sampledPatient(37, number));
@@ -73,7 +73,7 @@ TEST(TargetLaw, IdealIsInItsRegionAndOutOfEveryStrikeAtTheCornersOfWhatIsAccepte
 {
     using namespace target_law_detail;
     for (const Patient& patient : cornerPatients()) {
-        for (const Convention convention : kConventions) {
+        for (const Convention convention : conventionsOf(Site::Deltoid)) {
             ASSERT_EQ(faultOfIdeal(targetOf(patient, convention)), "")
                 << wordOf(convention) << ": " << shown(patient);
             ASSERT_EQ(faultOfRegion(targetOf(patient, convention)), "")
@@ -90,7 +90,7 @@ TEST(TargetLaw, IdealIsInTheRegionUnderAnyPolicyTheReaderAccepts)
         Policy policy = defaultPolicy();
         for (const PolicyField& field : policyFields())
             policy = policy.with(field.key, stream.between(field.low, field.high));
-        const Convention convention = kConventions[static_cast<std::size_t>(stream.below(5))];
+        const Convention convention = conventionInTurn(Site::Deltoid, stream.below(5));
         const double arm = stream.between(22.0, 45.0);
         const double axilla = arm * stream.between(0.2, 0.44);
         const DeltoidBand band = heldBand(deltoidBand(convention, policy, arm), policy, arm, axilla);
@@ -164,7 +164,7 @@ TEST(TargetLaw, SkinAndPictureGiveEachOtherBackWithinTheArm)
         const Target target = targetOf(sampledPatient(53, number), Convention::DeltoidStrip);
         for (int i = 0; i < 10; ++i) {
             const Point skin{stream.between(-5.0, 5.0), stream.between(-20.0, 0.0)};
-            const double quarter = target.section.quarterArc(skin.y, skin.x >= 0.0);
+            const double quarter = target.surface.arm()->quarterArc(skin.y, skin.x >= 0.0);
             if (std::abs(skin.x) < quarter - 0.01) {
                 ASSERT_LE(distance(target.toSkin(target.toViewer(skin)), skin), 1e-6)
                     << skin.x << "," << skin.y << ", seed 53, request " << number;

@@ -15,10 +15,7 @@ Target shownTo(const Patient& patient, Convention convention)
     return locate(atlas(), defaultPolicy(), patient, convention, View::ShoulderThreeQuarter).value();
 }
 
-Convention conventionAt(int number)
-{
-    return kConventions[static_cast<std::size_t>(number) % kConventions.size()];
-}
+Convention conventionAt(int number) { return conventionInTurn(Site::Deltoid, number); }
 
 std::vector<Point> inOrder(std::vector<Point> points)
 {
@@ -59,7 +56,7 @@ TEST(ThreeQuarterLaw, LeftIsTheRightMirrored)
         const Target right = shownTo(patient.withSide(Side::Right), conventionAt(number));
         const Target left = shownTo(patient.withSide(Side::Left), conventionAt(number));
         std::vector<Point> corners = left.region.corners();
-        std::ranges::transform(corners, corners.begin(), mirrored);
+        std::ranges::transform(corners, corners.begin(), [](Point p) { return mirrored(p); });
         ASSERT_EQ(inOrder(corners), inOrder(right.region.corners())) << "seed 101, request " << number;
         ASSERT_EQ(mirrored(left.ideal), right.ideal) << "seed 101, request " << number;
     }

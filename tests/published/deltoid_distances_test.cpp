@@ -37,8 +37,7 @@ Patient withArm(double arm, Sex sex = Sex::Female)
 
 Target targetAt(const Patient& patient, Convention convention)
 {
-    const Atlas side{&sidePlate(), &sidePlate(), &proportions()};
-    return locate(side, defaultPolicy(), patient, convention, View::ShoulderSide).value();
+    return locate(atlas(), defaultPolicy(), patient, convention, View::ShoulderSide).value();
 }
 
 Target target304(Convention convention = Convention::DeltoidStrip)

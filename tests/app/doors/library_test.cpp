@@ -4,7 +4,9 @@
 
 #include <QFile>
 #include <QTemporaryDir>
+#include <algorithm>
 #include <thread>
+#include <vector>
 
 namespace fb {
 
@@ -33,11 +35,15 @@ using namespace library_test;
 TEST(LibraryTest, EveryShippedPlateIsReadAndShowsItsOwnView)
 {
     const auto shelf = freshLibrary();
-    for (const View view : kViews) {
+    std::vector<View> views(kViews.begin(), kViews.end());
+    views.push_back(View::OpenHand);
+    for (const View view : views) {
+        EXPECT_FALSE(shelf->isRead(view)) << wordOf(view);
         const auto plate = shelf->plate(view);
         ASSERT_TRUE(plate.has_value())
             << wordOf(view) << ": " << plate.error().where << " " << plate.error().what;
         EXPECT_EQ((*plate)->view, view);
+        EXPECT_TRUE(shelf->isRead(view)) << wordOf(view);
     }
 }
 
@@ -62,18 +68,21 @@ TEST(LibraryTest, APlateOutlivesWhoeverLoadedTheLibrary)
     EXPECT_FALSE(plate->structures.empty());
 }
 
-TEST(LibraryTest, AnAtlasHoldsTheViewItWasAskedForAndTheSideAlways)
+TEST(LibraryTest, AnAtlasHoldsExactlyThePlatesThatAreNeeded)
 {
-    const auto shelf = freshLibrary();
-    const auto side = shelf->atlas();
-    ASSERT_TRUE(side.has_value());
-    EXPECT_NE(side->side, nullptr);
-    EXPECT_EQ(side->threeQuarter, nullptr);
-    EXPECT_EQ(side->proportions, &shelf->proportions());
-    const auto front = shelf->atlas(View::ShoulderThreeQuarter);
-    ASSERT_TRUE(front.has_value());
-    EXPECT_EQ(front->side, side->side);
-    EXPECT_EQ(&front->plate(View::ShoulderThreeQuarter), front->threeQuarter);
+    for (const View view : kViews) {
+        const auto shelf = freshLibrary();
+        const auto atlas = shelf->atlas(view);
+        ASSERT_TRUE(atlas.has_value()) << wordOf(view);
+        EXPECT_EQ(atlas->proportions, &shelf->proportions());
+        const std::vector<View> needed = neededPlates(view);
+        for (const View each : kViews) {
+            const bool isNeeded = std::ranges::find(needed, each) != needed.end();
+            EXPECT_EQ(atlas->holds(each), isNeeded) << wordOf(view) << " " << wordOf(each);
+            EXPECT_EQ(shelf->isRead(each), isNeeded) << wordOf(view) << " " << wordOf(each);
+        }
+        EXPECT_EQ(&atlas->plate(view), shelf->plate(view).value().get());
+    }
 }
 
 TEST(LibraryTest, ALabsFileChangesOnlyWhatItNames)

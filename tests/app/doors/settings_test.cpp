@@ -19,10 +19,14 @@ TEST(SettingsTest, WhatIsSavedIsLoadedByTheNextStart)
     kept.runLength = 25;
     kept.help = HelpLevel::Nothing;
     kept.asksSide = false;
-    kept.convention = Convention::DeltoidHalfway;
+    kept.mix = {SiteSet::only(Site::Ventrogluteal), false};
+    kept.own.choose(Convention::DeltoidHalfway);
+    kept.own.choose(Convention::VentroglutealMedians);
+    kept.own.handLength = Cm{17.4};
     StoredSettings(file).save(kept);
     EXPECT_EQ(StoredSettings(file).load(), kept);
-    kept.convention.reset();
+    kept.own = {};
+    kept.mix.sites = {{true, true, false}};
     StoredSettings(file).save(kept);
     EXPECT_EQ(StoredSettings(file).load(), kept);
 }
@@ -33,6 +37,12 @@ TEST(SettingsTest, NothingStoredReadsAsTheDefaults)
     EXPECT_EQ(StoredSettings(folder.filePath(QStringLiteral("none.ini"))).load(), Preferences{});
 }
 
+TEST(SettingsTest, TheFirstStartAsksEverySiteAndLetsChartsRuleOneOut)
+{
+    EXPECT_EQ(Preferences{}.mix.sites, SiteSet::all());
+    EXPECT_TRUE(Preferences{}.mix.findings);
+}
+
 TEST(SettingsTest, WhatMakesNoSenseReadsAsItsDefault)
 {
     const QTemporaryDir folder;
@@ -40,7 +50,8 @@ TEST(SettingsTest, WhatMakesNoSenseReadsAsItsDefault)
     QFile file(name);
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
     file.write(
-        "[look]\npalette=99\ntext_percent=13\n[practice]\nlength=-4\nhelp=many\nconvention=deltoid.guess\n");
+        "[look]\npalette=99\ntext_percent=13\n[practice]\nlength=-4\nhelp=many\nsites=elbow\n"
+        "convention_deltoid=vastus.thirds\nconvention_ventrogluteal=guess\nhand_cm=41\n");
     file.close();
     EXPECT_EQ(StoredSettings(name).load(), Preferences{});
 }

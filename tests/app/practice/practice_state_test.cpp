@@ -15,4 +15,17 @@ TEST(PracticeStateTest, EveryLayerBelongsToExactlyOnePeel)
     }
 }
 
+TEST(PracticeStateTest, OnlyAFindingOfTheVerySiteAndSideRulesItOut)
+{
+    const Patient patient = Patient::make(40.0, Sex::Female, Cm{165.0}, Kg{65.0}, Side::Left).value();
+    Request request{0, Site::VastusLateralis, View::ThighSide, std::nullopt, patient, 0};
+    EXPECT_FALSE(isRuledOut(request));
+    request.finding = Finding{FindingCode::Rash, BodyPart::Thigh, Side::Left};
+    EXPECT_TRUE(isRuledOut(request));
+    request.finding = Finding{FindingCode::Rash, BodyPart::Thigh, Side::Right};
+    EXPECT_FALSE(isRuledOut(request));
+    request.finding = Finding{FindingCode::Fistula, BodyPart::WholeSide, Side::Left};
+    EXPECT_FALSE(isRuledOut(request)) << "a thigh is no arm";
+}
+
 }  // namespace fb::test

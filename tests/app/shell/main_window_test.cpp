@@ -5,7 +5,6 @@
 #include <QApplication>
 #include <QFile>
 #include <QLabel>
-#include <QMenu>
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QTemporaryDir>
@@ -15,51 +14,11 @@
 #include "tests/support/layout_audit.h"
 #include "tests/support/open_window.h"
 #include "tests/support/pseudo_translator.h"
+#include "tests/support/window_walk.h"
 
 namespace fb::test {
 
 namespace main_window_test {
-
-// Walks the window through every state a learner sees, with a look at each.
-template <class Look>
-void throughEveryState(OpenWindow& open, const Look& look)
-{
-    const auto side = open.state().request->patient.side();
-    if (open.state().phase == Phase::PickingSide) {
-        look("side question");
-        open.practice().pickSide(side == Side::Left ? Side::Right : Side::Left);
-        look("wrong side");
-        open.practice().pickSide(side);
-    }
-    look("marking");
-    open.practice().placeMark({90.0, 90.0});
-    look("mark outside the body");
-    const Point ideal = open.state().target->ideal;
-    open.practice().placeMark({ideal.x, ideal.y + 2.6});
-    look("marked");
-    open.practice().grade();
-    look("graded");
-    open.find<QAbstractButton>("why")->setChecked(true);
-    open.practice().setCompanionShown(true);
-    look("why");
-    open.practice().next();
-    if (open.state().phase == Phase::PickingSide)
-        open.practice().pickSide(open.state().request->patient.side());
-    open.practice().placeMark({0.0, -4.0});
-    open.practice().grade();
-    open.practice().next();
-    look("summary");
-}
-
-// Layouts ask for a new layout through the event loop, more than once when words wrap.
-void settle()
-{
-    constexpr int kRounds = 5;
-    for (int i = 0; i < kRounds; ++i) {
-        QCoreApplication::sendPostedEvents();
-        QCoreApplication::processEvents();
-    }
-}
 
 struct Screen {
     const char* name;
@@ -72,17 +31,6 @@ struct Screen {
 std::ostream& operator<<(std::ostream& out, const Screen& screen) { return out << screen.name; }
 
 class EveryScreen : public ::testing::TestWithParam<Screen> {};
-
-// Chooses an entry of a menu as a user does: opens it, then triggers the action.
-void choose(OpenWindow& open, const char* button, const char* action)
-{
-    QTest::mouseClick(open.find(button), Qt::LeftButton);
-    auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
-    ASSERT_NE(menu, nullptr) << button;
-    auto* entry = menu->findChild<QAction*>(QLatin1String(action));
-    ASSERT_NE(entry, nullptr) << action;
-    QTest::mouseClick(menu, Qt::LeftButton, {}, menu->actionGeometry(entry).center());
-}
 
 }  // namespace main_window_test
 
@@ -102,8 +50,8 @@ TEST_P(EveryScreen, NothingIsCutOffCrossingOrNameless)
         ASSERT_TRUE(open.isReady);
         if (screen.pseudo)
             QApplication::installTranslator(&pseudo);
-        main_window_test::throughEveryState(open, [&](const char* where) {
-            main_window_test::settle();
+        throughEveryState(open, [&](const char* where) {
+            settle();
             const QStringList faults = layoutFaults(open.window()) + namelessControls(open.window());
             EXPECT_TRUE(faults.isEmpty()) << where << ":\n" << faults.join('\n').toStdString();
             EXPECT_EQ(open.window().size(), screen.size) << where << ": the window had to grow";
@@ -130,7 +78,7 @@ TEST(MainWindowTest, TheCautionNeverLeavesTheScreen)
 {
     OpenWindow open;
     ASSERT_TRUE(open.isReady);
-    main_window_test::throughEveryState(open, [&](const char* where) {
+    throughEveryState(open, [&](const char* where) {
         auto* caution = open.find<QLabel>("caution");
         EXPECT_TRUE(caution->isVisible()) << where;
         EXPECT_EQ(caution->text(), cautionSentence()) << where;
@@ -144,8 +92,8 @@ TEST(MainWindowTest, EveryWordComesThroughTheTranslator)
     ASSERT_TRUE(open.isReady);
     PseudoTranslator pseudo;
     QApplication::installTranslator(&pseudo);
-    main_window_test::throughEveryState(open, [&](const char* where) {
-        main_window_test::settle();
+    throughEveryState(open, [&](const char* where) {
+        settle();
         for (const QLabel* label : open.window().findChildren<QLabel*>()) {
             const bool hasLetters = label->text().contains(QRegularExpression(QStringLiteral("[a-z]{4,}")));
             const bool isData = label->objectName() == QLatin1String("whySource");
@@ -172,7 +120,6 @@ TEST(MainWindowTest, TheLanguageChangesWhileTheWindowIsOpen)
 
 TEST(MainWindowTest, LookAndTextSizeAreChosenFromTheMenuAndRemembered)
 {
-    using main_window_test::choose;
     OpenWindow open;
     ASSERT_TRUE(open.isReady);
     const int before = open.find<QLabel>("hint")->fontMetrics().height();
@@ -181,7 +128,7 @@ TEST(MainWindowTest, LookAndTextSizeAreChosenFromTheMenuAndRemembered)
     EXPECT_EQ(open.settings.stored.textPercent, 150);
     EXPECT_TRUE(QTest::qWaitFor([&] { return open.find<QLabel>("hint")->fontMetrics().height() > before; }));
     EXPECT_TRUE(QTest::qWaitFor([&] { return open.find("columnScroll")->width() > column; }));
-    main_window_test::settle();
+    settle();
     const QStringList faults = layoutFaults(open.window());
     EXPECT_TRUE(faults.isEmpty()) << faults.join('\n').toStdString();
     choose(open, "viewMenu", "lookDark");
@@ -191,7 +138,6 @@ TEST(MainWindowTest, LookAndTextSizeAreChosenFromTheMenuAndRemembered)
 
 TEST(MainWindowTest, APolicyFileIsChosenThroughTheDialog)
 {
-    using main_window_test::choose;
     const QTemporaryDir folder;
     QFile file(folder.filePath(QStringLiteral("ward.json")));
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));

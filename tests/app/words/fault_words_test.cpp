@@ -92,6 +92,39 @@ TEST(FaultWordsTest, SaysWhatIsWrongAndHowToMendIt)
               "The option --weight is missing; add it with its value.");
 }
 
+TEST(FaultWordsTest, AConventionOfAnotherSiteIsToldWithThoseOfItsOwn)
+{
+    const FaultLocale locale(QLocale::c());
+    const QString text =
+        sentenceOf({Problem::ConventionOfAnotherSite, "ventrogluteal", "deltoid.strip", 0.0, 0.0});
+    EXPECT_TRUE(text.contains(QStringLiteral("“deltoid.strip” does not belong to the site “ventrogluteal”")))
+        << text.toStdString();
+    for (const Convention convention : kConventions) {
+        const QString word = QString::fromStdString(std::string(wordOf(convention)));
+        EXPECT_EQ(text.contains(word),
+                  siteOf(convention) == Site::Ventrogluteal || convention == Convention::DeltoidStrip)
+            << text.toStdString();
+    }
+}
+
+TEST(FaultWordsTest, AShowOnlyViewNamesTheViewsOfItsSiteThatTakeAMark)
+{
+    const FaultLocale locale(QLocale::c());
+    const QString text = sentenceOf({Problem::ViewShowOnly, {}, "hip-behind", 0.0, 0.0});
+    EXPECT_TRUE(text.contains(QStringLiteral("hip-side"))) << text.toStdString();
+    EXPECT_FALSE(text.contains(QStringLiteral("shoulder-side"))) << text.toStdString();
+}
+
+TEST(FaultWordsTest, AHandIsToldItsLengthsWithAndWithoutItsOwn)
+{
+    const FaultLocale locale(QLocale::c());
+    EXPECT_EQ(sentenceOf({Problem::HandLengthOutOfRange, {}, "30", 13.0, 24.0}).toStdString(),
+              "The hand length 30 cm is outside 13 to 24 cm; measure from the wrist crease to the tip of "
+              "the middle finger.");
+    EXPECT_TRUE(sentenceOf({Problem::HandLengthOutOfRange, {}, {}, 13.0, 24.0})
+                    .contains(QStringLiteral("13 to 24 cm")));
+}
+
 TEST(FaultWordsTest, ChoicesAreListed)
 {
     const QString text = sentenceOf({Problem::ConventionUnknown, {}, "deltoid.guess", 0.0, 0.0});

@@ -32,7 +32,7 @@ std::vector<Reason> everyReason()
 
 QString said(Verdict verdict, Direction direction, double amount, Tissue tissue)
 {
-    return reasonSentence(verdict, Reason{direction, Cm{amount}, tissue, std::nullopt, Cm{}});
+    return reasonSentence(Site::Deltoid, verdict, Reason{direction, Cm{amount}, tissue, std::nullopt, Cm{}});
 }
 
 }  // namespace grade_words_test
@@ -41,11 +41,14 @@ using namespace grade_words_test;
 
 TEST(GradeWordsTest, EveryCombinationIsOneWholeSentence)
 {
-    for (int verdict = 0; verdict < kVerdictCount; ++verdict) {
+    for (int round = 0; round < kVerdictCount * static_cast<int>(kSites.size()); ++round) {
+        const int verdict = round % kVerdictCount;
+        const Site site = kSites[static_cast<std::size_t>(round / kVerdictCount)];
         for (const Reason& reason : everyReason()) {
-            const QString sentence = reasonSentence(static_cast<Verdict>(verdict), reason);
+            const QString sentence = reasonSentence(site, static_cast<Verdict>(verdict), reason);
             const auto what = [&] {
-                return QStringLiteral("verdict %1 direction %2 tissue %3 note %4: %5")
+                return QStringLiteral("site %1 verdict %2 direction %3 tissue %4 note %5: %6")
+                    .arg(static_cast<int>(site))
                     .arg(verdict)
                     .arg(static_cast<int>(reason.direction))
                     .arg(static_cast<int>(reason.tissue))
@@ -104,27 +107,39 @@ TEST(GradeWordsTest, EachWayOutAndTissueReadsDifferently)
 TEST(GradeWordsTest, InsideTheRegionTheClearanceIsTold)
 {
     Reason reason{Direction::None, Cm{}, Tissue::ThickMuscle, HazardCode::BursaEdge, Cm{0.4}};
-    EXPECT_EQ(reasonSentence(Verdict::OnTarget, reason),
+    EXPECT_EQ(reasonSentence(Site::Deltoid, Verdict::OnTarget, reason),
               QStringLiteral("On target. The lower edge of the bursa lies 0.4 cm above your mark."));
     reason.clearance = Cm{};
-    EXPECT_FALSE(reasonSentence(Verdict::OnTarget, reason).contains(QLatin1String(" cm")));
+    EXPECT_FALSE(reasonSentence(Site::Deltoid, Verdict::OnTarget, reason).contains(QLatin1String(" cm")));
 }
 
-TEST(GradeWordsTest, OffsetsAreToldInAnatomicalDirections)
+TEST(GradeWordsTest, OffsetsAreToldInAnatomicalDirectionsAtEverySite)
 {
-    Grade grade;
-    grade.offDistal = Cm{-1.1};
-    grade.offAnterior = Cm{-0.6};
-    EXPECT_EQ(offsetsText(grade), QStringLiteral("0.6 cm too far back, 1.1 cm too high"));
-    grade.offDistal = Cm{1.1};
-    grade.offAnterior = Cm{0.6};
-    EXPECT_EQ(offsetsText(grade), QStringLiteral("0.6 cm too far forward, 1.1 cm too low"));
-    grade.offAnterior = Cm{0.04};
-    EXPECT_EQ(offsetsText(grade), QStringLiteral("1.1 cm too low"));
-    grade.offDistal = Cm{-0.04};
-    EXPECT_EQ(offsetsText(grade), QStringLiteral("on the ideal point"));
-    EXPECT_EQ(alongText(grade.offDistal), QStringLiteral("right height"));
-    EXPECT_EQ(acrossText(grade.offAnterior), QStringLiteral("on the mid-lateral line"));
+    for (const Site site : kSites) {
+        Grade grade;
+        grade.offDistal = Cm{-1.1};
+        grade.offAnterior = Cm{-0.6};
+        EXPECT_EQ(offsetsText(site, grade), QStringLiteral("0.6 cm too far back, 1.1 cm too high"));
+        grade.offDistal = Cm{1.1};
+        grade.offAnterior = Cm{0.6};
+        EXPECT_EQ(offsetsText(site, grade), QStringLiteral("0.6 cm too far forward, 1.1 cm too low"));
+        grade.offAnterior = Cm{0.04};
+        EXPECT_EQ(offsetsText(site, grade), QStringLiteral("1.1 cm too low"));
+        grade.offDistal = Cm{-0.04};
+        EXPECT_EQ(offsetsText(site, grade), QStringLiteral("on the ideal point"));
+        EXPECT_EQ(alongText(grade.offDistal), QStringLiteral("right height"));
+    }
+    EXPECT_EQ(acrossText(Site::Deltoid, Cm{}), QStringLiteral("on the mid-lateral line"));
+    EXPECT_EQ(acrossText(Site::Ventrogluteal, Cm{}), QStringLiteral("right from front to back"));
+}
+
+TEST(GradeWordsTest, EachSiteNamesItsTwoWaysByItsOwnBody)
+{
+    QSet<QString> names;
+    for (const Site site : kSites)
+        names += {alongName(site), acrossName(site)};
+    EXPECT_FALSE(names.contains(QString()));
+    EXPECT_EQ(names.size(), 2 * static_cast<int>(kSites.size()));
 }
 
 TEST(GradeWordsTest, TheBorderItselfIsNeitherInsideNorOutside)

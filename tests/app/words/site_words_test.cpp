@@ -5,7 +5,9 @@
 #include <QLocale>
 #include <QSet>
 
-#include "app/doors/library.h"
+#include "core/site/vastus.h"
+#include "core/site/ventrogluteal.h"
+#include "tests/support/core_atlas.h"
 
 namespace fb::test {
 
@@ -32,20 +34,13 @@ std::vector<Code> firstCodes(int count)
     return codes;
 }
 
-struct ArmBody {
-    std::shared_ptr<const Library> library;
-    Target target;
-};
-
-ArmBody armBody(double stature)
+Target targetOf(Convention convention, double stature, const Policy& policy = defaultPolicy())
 {
-    const auto library = Library::load();
-    EXPECT_TRUE(library.has_value());
-    const auto patient = Patient::make(35.0, Sex::Male, Cm{stature}, Kg{70.0}, Side::Right);
-    const auto target = locate(*(*library)->atlas(), (*library)->defaultPolicy(), *patient,
-                               Convention::DeltoidStrip, View::ShoulderSide);
+    const View view = askedViews(siteOf(convention)).front();
+    const auto target =
+        locate(atlas(), policy, adult(Sex::Male, stature, weightOf(24.0, stature)), convention, view);
     EXPECT_TRUE(target.has_value());
-    return {*library, *target};
+    return *target;
 }
 
 }  // namespace site_words_test
@@ -70,55 +65,109 @@ TEST(SiteWordsTest, EveryCodeHasWordsOfItsOwn)
 TEST(SiteWordsTest, RequestNamesSiteAndSide)
 {
     EXPECT_EQ(requestText(Site::Deltoid, Side::Left), QStringLiteral("Mark the deltoid site, left arm"));
-    EXPECT_EQ(requestText(Site::Deltoid, Side::Right), QStringLiteral("Mark the deltoid site, right arm"));
+    EXPECT_EQ(requestText(Site::VastusLateralis, Side::Right),
+              QStringLiteral("Mark the vastus lateralis site, right thigh"));
+    EXPECT_EQ(requestText(Site::Ventrogluteal, Side::Left),
+              QStringLiteral("Mark the ventrogluteal site, left hip"));
+    for (const Site site : kSites)
+        for (const Side side : kSides) {
+            EXPECT_TRUE(requestText(site, side).contains(siteName(site)));
+            EXPECT_TRUE(requestText(site, side).contains(sideName(side)));
+        }
 }
 
-TEST(SiteWordsTest, EveryLandmarkOfATargetHasAName)
+TEST(SiteWordsTest, EveryLandmarkOfATargetHasANameInEveryView)
 {
-    const ArmBody b = armBody(172.0);
-    ASSERT_FALSE(b.target.landmarks.empty());
-    for (const auto& [key, point] : b.target.landmarks)
-        EXPECT_FALSE(landmarkName(key).isEmpty()) << key;
+    for (const View view : kViews) {
+        const auto target = locate(atlas(), defaultPolicy(), adult(Sex::Female, 165.0, 65.0),
+                                   defaultPolicy().convention(siteOf(view)), view);
+        ASSERT_TRUE(target.has_value());
+        ASSERT_FALSE(target->landmarks.empty());
+        for (const auto& [key, point] : target->landmarks)
+            EXPECT_FALSE(landmarkName(key).isEmpty()) << key;
+    }
     EXPECT_TRUE(landmarkName("elbow_of_the_moon").isEmpty());
 }
 
-TEST(SiteWordsTest, RulesAreWholeSentencesWithTheNumbersOfThisArm)
+TEST(SiteWordsTest, TheScreenSaysWhetherSkinOrPictureIsMeasured)
 {
-    const ArmBody small = armBody(150.0);
-    const ArmBody tall = armBody(195.0);
-    const Policy& policy = small.library->defaultPolicy();
+    EXPECT_EQ(measureNote(targetOf(Convention::DeltoidStrip, 170.0)),
+              QStringLiteral("Measured along the skin"));
+    EXPECT_EQ(measureNote(targetOf(Convention::VastusThirds, 170.0)),
+              QStringLiteral("Measured along the skin"));
+    EXPECT_EQ(measureNote(targetOf(Convention::VentroglutealHand, 170.0)),
+              QStringLiteral("Measured straight across the picture"));
+}
+
+TEST(SiteWordsTest, RulesAreWholeSentencesWithTheNumbersOfThisBody)
+{
     for (const Convention convention : kConventions) {
-        const QString rule = conventionRule(convention, policy, small.target);
+        const QString rule = conventionRule(convention, defaultPolicy(), targetOf(convention, 155.0));
         EXPECT_TRUE(rule.endsWith(QLatin1Char('.'))) << rule.toStdString();
         EXPECT_FALSE(rule.contains(QLatin1Char('%'))) << rule.toStdString();
         EXPECT_TRUE(rule.contains(QLatin1String(" cm"))) << rule.toStdString();
-        EXPECT_FALSE(conventionSource(convention, policy).isEmpty());
-        // A finger is as wide on any arm; every other rule grows with it.
-        EXPECT_EQ(rule == conventionRule(convention, policy, tall.target),
+        EXPECT_FALSE(conventionSource(convention, defaultPolicy()).isEmpty());
+        // A finger is as wide on any arm; every other rule grows with the body.
+        EXPECT_EQ(rule == conventionRule(convention, defaultPolicy(), targetOf(convention, 190.0)),
                   convention == Convention::DeltoidFingers);
     }
 }
 
 TEST(SiteWordsTest, StripRuleSaysTheTargetsOwnNumbers)
 {
-    const ArmBody b = armBody(172.0);
-    const Policy& policy = b.library->defaultPolicy();
-    const QString rule = conventionRule(Convention::DeltoidStrip, policy, b.target);
-    const double arm = b.target.armLength.value();
+    const Target target = targetOf(Convention::DeltoidStrip, 172.0);
+    const QString rule = conventionRule(Convention::DeltoidStrip, defaultPolicy(), target);
+    const double arm = target.armLength.value();
     for (const PolicyKey key : {PolicyKey::DeltoidStripTop, PolicyKey::DeltoidStripBottom}) {
-        EXPECT_TRUE(rule.contains(cmText(policy.value(key) * arm))) << rule.toStdString();
-        EXPECT_TRUE(rule.contains(QLocale().toString(policy.value(key), 'f', 3))) << rule.toStdString();
+        const double share = defaultPolicy().value(key);
+        EXPECT_TRUE(rule.contains(cmText(share * arm))) << rule.toStdString();
+        EXPECT_TRUE(rule.contains(QLocale().toString(share, 'f', 3))) << rule.toStdString();
     }
+}
+
+TEST(SiteWordsTest, ThighRulesSayWhereTheirBandLiesOnThisThigh)
+{
+    for (const Convention convention : {Convention::VastusThirds, Convention::VastusHandbreadths}) {
+        const Target target = targetOf(convention, 172.0);
+        const double thigh = target.thighLength.value();
+        const VastusBand band = vastusBand(convention, defaultPolicy(), thigh);
+        const QString rule = conventionRule(convention, defaultPolicy(), target);
+        for (const double cm : {band.top * thigh, band.bottom * thigh, thigh})
+            EXPECT_TRUE(rule.contains(cmText(cm))) << cm << ": " << rule.toStdString();
+    }
+}
+
+TEST(SiteWordsTest, TheHandsRuleSaysItsOpeningAndHowFarSpineAndTrochanterLieApart)
+{
+    const Target target = targetOf(Convention::VentroglutealHand, 160.0);
+    ASSERT_TRUE(target.hand.has_value());
+    const QString rule = conventionRule(Convention::VentroglutealHand, defaultPolicy(), target);
+    EXPECT_TRUE(rule.contains(cmText(target.asisToTrochanter.value()))) << rule.toStdString();
+    EXPECT_TRUE(rule.contains(cmText(target.hand->length.value()))) << rule.toStdString();
+    EXPECT_TRUE(
+        rule.contains(QLocale().toString(target.hand->opening.value(), 'f', 0) + QStringLiteral(" degrees")))
+        << rule.toStdString();
+}
+
+TEST(SiteWordsTest, AHandTooSmallForTheHipIsSaidToFallShort)
+{
+    const Policy small = defaultPolicy().with(PolicyKey::HandLength, 13.0);
+    const Target target = targetOf(Convention::VentroglutealHand, 200.0, small);
+    ASSERT_TRUE(target.hand.has_value());
+    ASSERT_EQ(target.hand->pin, Pin::Palm);
+    const QString rule = conventionRule(Convention::VentroglutealHand, small, target);
+    EXPECT_TRUE(rule.contains(QStringLiteral("more than this hand reaches"))) << rule.toStdString();
+    EXPECT_FALSE(rule.contains(QLatin1Char('%'))) << rule.toStdString();
 }
 
 TEST(SiteWordsTest, SourcesAreThoseOfThePolicyOnceEach)
 {
-    const auto library = Library::load();
-    ASSERT_TRUE(library.has_value());
-    const Policy& policy = (*library)->defaultPolicy();
+    const Policy& policy = defaultPolicy();
     const QString source = conventionSource(Convention::DeltoidFingers, policy);
     EXPECT_EQ(source.count(QString::fromStdString(policy.source(PolicyKey::DeltoidFingersLow))), 1);
     EXPECT_TRUE(source.contains(QString::fromStdString(policy.source(PolicyKey::DeltoidFingerWidth))));
+    EXPECT_TRUE(conventionSource(Convention::VentroglutealHand, policy)
+                    .contains(QString::fromStdString(policy.source(PolicyKey::HandLength))));
 }
 
 TEST(SiteWordsTest, CentimetresHaveOneDecimalOfTheLocaleAndNoNegativeZero)
