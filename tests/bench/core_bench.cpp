@@ -14,17 +14,60 @@ namespace core_bench_detail {
 
 constexpr std::size_t kMarks = 4096;
 
-// Marks about the shoulder, as a class would set them: most near the site, some far off.
-std::vector<Point> marks()
+// What is measured: every convention of every site, in every view it is asked in.
+struct Asked {
+    View view{};
+    Convention convention{};
+};
+
+const std::vector<Asked>& asked()
+{
+    static const std::vector<Asked> all = [] {
+        std::vector<Asked> list;
+        for (const Site site : kSites) {
+            for (const View view : askedViews(site)) {
+                for (const Convention convention : conventionsOf(site))
+                    list.push_back({view, convention});
+            }
+        }
+        return list;
+    }();
+    return all;
+}
+
+Asked askedAt(benchmark::State& state)
+{
+    const Asked one = asked()[static_cast<std::size_t>(state.range(0))];
+    state.SetLabel(std::string(wordOf(one.view)) + " " + std::string(wordOf(one.convention)));
+    return one;
+}
+
+void everyAsked(benchmark::internal::Benchmark* bench)
+{
+    bench->DenseRange(0, static_cast<int>(asked().size()) - 1);
+}
+
+void everyView(benchmark::internal::Benchmark* bench)
+{
+    bench->DenseRange(0, static_cast<int>(kViews.size()) - 1);
+}
+
+View viewAt(benchmark::State& state)
+{
+    const View view = kViews[static_cast<std::size_t>(state.range(0))];
+    state.SetLabel(std::string(wordOf(view)));
+    return view;
+}
+
+// Marks about a site, as a class would set them: most near it, some far off.
+std::vector<Point> marks(const Target& target)
 {
     SeedStream stream(1);
     std::vector<Point> points;
     for (std::size_t i = 0; i < kMarks; ++i)
-        points.push_back(pointIn(stream, {{-6.0, -14.0}, {6.0, 2.0}}));
+        points.push_back(target.ideal + pointIn(stream, {{-6.0, -9.0}, {6.0, 6.0}}));
     return points;
 }
-
-Target someTarget() { return targetOf(sampledPatient(1, 0), Convention::DeltoidStrip); }
 
 // What a grade asks of GEOS with everything prepared: is it in the region and how far from its
 // border; which bone or strike covers it; how far off is every near structure.
@@ -87,9 +130,11 @@ double secondsSince(std::chrono::steady_clock::time_point start)
 static void gradeAgainstGeos(benchmark::State& state)
 {
     using namespace core_bench_detail;
-    const Target target = someTarget();
+    const Asked one = askedAt(state);
+    const Target target =
+        locate(atlas(), defaultPolicy(), sampledPatient(1, 0), one.convention, one.view).value();
     const GeosGrader grader(target);
-    const std::vector<Point> viewer = marks();
+    const std::vector<Point> viewer = marks(target);
     std::vector<GeosGeometry> skin;
     for (const Point mark : viewer) {
         const Point at = target.toSkin(mark);
@@ -115,52 +160,56 @@ static void gradeAgainstGeos(benchmark::State& state)
     state.counters["geos_ns"] = 1e9 * theirs / grades;
     state.counters["ratio"] = ours / theirs;
 }
-BENCHMARK(gradeAgainstGeos)->UseManualTime()->Unit(benchmark::kMillisecond);
+BENCHMARK(gradeAgainstGeos)
+    ->Apply(core_bench_detail::everyAsked)
+    ->UseManualTime()
+    ->Unit(benchmark::kMillisecond);
 
 static void patientToTarget(benchmark::State& state)
 {
-    const auto convention = kConventions[static_cast<std::size_t>(state.range(0))];
+    const core_bench_detail::Asked one = core_bench_detail::askedAt(state);
     std::vector<Patient> patients;
     for (int number = 0; number < 1000; ++number)
         patients.push_back(sampledPatient(2, number));
-    const Atlas atlas = sideAtlas();
+    const Atlas plates = atlas();
     std::size_t next = 0;
     for (auto _ : state) {
         benchmark::DoNotOptimize(
-            locate(atlas, defaultPolicy(), patients[next], convention, View::ShoulderSide).value());
+            locate(plates, defaultPolicy(), patients[next], one.convention, one.view).value());
         next = (next + 1) % patients.size();
     }
-    state.SetLabel(std::string(wordOf(convention)));
     state.SetItemsProcessed(state.iterations());
 }
-BENCHMARK(patientToTarget)->DenseRange(0, 4)->Unit(benchmark::kMicrosecond);
+BENCHMARK(patientToTarget)->Apply(core_bench_detail::everyAsked)->Unit(benchmark::kMicrosecond);
 
 static void patientToBodyMap(benchmark::State& state)
 {
-    const Atlas atlas = sideAtlas();
+    const View view = core_bench_detail::viewAt(state);
+    const Atlas plates = atlas();
     const Patient patient = sampledPatient(2, 0);
     for (auto _ : state)
-        benchmark::DoNotOptimize(bodyMap(atlas, View::ShoulderSide, patient).value());
+        benchmark::DoNotOptimize(bodyMap(plates, view, patient).value());
     state.SetItemsProcessed(state.iterations());
 }
-BENCHMARK(patientToBodyMap)->Unit(benchmark::kMicrosecond);
+BENCHMARK(patientToBodyMap)->Apply(core_bench_detail::everyView)->Unit(benchmark::kMicrosecond);
 
 static void patientToInk(benchmark::State& state)
 {
-    const Atlas atlas = sideAtlas();
+    const View view = core_bench_detail::viewAt(state);
     const Patient patient = sampledPatient(2, 0);
-    const BodyMap map = bodyMap(atlas, View::ShoulderSide, patient).value();
+    const BodyMap map = bodyMap(atlas(), view, patient).value();
     for (auto _ : state)
-        benchmark::DoNotOptimize(movedInk(sidePlate(), map, patient));
+        benchmark::DoNotOptimize(movedInk(plateOf(view), map, patient));
 }
-BENCHMARK(patientToInk)->Unit(benchmark::kMillisecond);
+BENCHMARK(patientToInk)->Apply(core_bench_detail::everyView)->Unit(benchmark::kMillisecond);
 
 static void plateParsed(benchmark::State& state)
 {
-    const std::string svg = sourceFile("resources/plates/shoulder-side.svg");
+    const std::string file = std::string(wordOf(core_bench_detail::viewAt(state))) + ".svg";
+    const std::string svg = sourceFile("resources/plates/" + file);
     for (auto _ : state)
-        benchmark::DoNotOptimize(parsePlate(svg, "shoulder-side.svg").value());
+        benchmark::DoNotOptimize(parsePlate(svg, file).value());
 }
-BENCHMARK(plateParsed)->Unit(benchmark::kMillisecond);
+BENCHMARK(plateParsed)->Apply(core_bench_detail::everyView)->Unit(benchmark::kMillisecond);
 
 }  // namespace fb::test
