@@ -11,6 +11,7 @@ namespace disc_detail {
 
 constexpr double kTurn = 2.0 * std::numbers::pi;
 constexpr double kChord = kTurn / kDiscCorners;
+constexpr double kOnCircle = 1e-9;  // cm: nearer to the circle is on it
 
 Point onCircle(const Disc& disc, double angle)
 {
@@ -19,7 +20,9 @@ Point onCircle(const Disc& disc, double angle)
 
 double angleOf(const Disc& disc, Point p) { return std::atan2(p.y - disc.centre.y, p.x - disc.centre.x); }
 
-// Where an edge crosses the circle, as shares of the edge, rising.
+bool isOn(const Disc& disc, Point p) { return std::abs(distance(p, disc.centre) - disc.radius) <= kOnCircle; }
+
+// Where an edge crosses the circle between its ends, as shares of the edge, rising.
 std::vector<double> crossings(Point a, Point b, const Disc& disc)
 {
     const Point d = b - a;
@@ -31,7 +34,8 @@ std::vector<double> crossings(Point a, Point b, const Disc& disc)
     if (qa <= 0.0 || root <= 0.0)
         return shares;
     for (const double t : {(-qb - std::sqrt(root)) / qa, (-qb + std::sqrt(root)) / qa}) {
-        if (t > 0.0 && t < 1.0)
+        const Point at = lerp(a, b, t);
+        if (t > 0.0 && t < 1.0 && distance(at, a) > kOnCircle && distance(at, b) > kOnCircle)
             shares.push_back(t);
     }
     return shares;
@@ -50,7 +54,7 @@ std::vector<Chain> outerChains(const Polygon& polygon, const Disc& disc)
         const Point a = corners[i];
         const Point b = corners[(i + 1) % corners.size()];
         border.push_back(a);
-        crossing.push_back(false);
+        crossing.push_back(isOn(disc, a));
         for (const double t : crossings(a, b, disc)) {
             border.push_back(lerp(a, b, t));
             crossing.push_back(true);
@@ -108,7 +112,8 @@ std::optional<Polygon> without(const Polygon& polygon, const Disc& disc)
     using namespace disc_detail;
     std::vector<Chain> chains = outerChains(polygon, disc);
     if (chains.empty()) {
-        const bool swallowed = distance(polygon.corners().front(), disc.centre) < disc.radius;
+        const bool swallowed = std::ranges::all_of(
+            polygon.corners(), [&](Point p) { return distance(p, disc.centre) <= disc.radius + kOnCircle; });
         return swallowed ? std::nullopt : std::optional(polygon);
     }
     // From the end of each stretch the new border goes clockwise round the disc to the next start.

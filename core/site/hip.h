@@ -13,6 +13,7 @@ namespace fb {
 struct Hip {
     Point trochanter, spine, tubercle, crestTop, backSpine;
     std::vector<Point> crest;  // from the spine over tubercle and top to the back spine
+    std::vector<Point> dome;   // the same without its dents: what clearance is kept from
     Polygon trochanterBone;
     Bounds glutealNerve;  // what the branches of the superior gluteal nerve reach
     Point thighAxis;      // unit vector down the thigh

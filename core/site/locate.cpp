@@ -185,12 +185,14 @@ Hip hipFrom(const Places& side, double scale)
 {
     const Places::Outline trunk = side.outline("pelvis", "waist", "fold");
     const Places::Outline thigh = side.outline("thigh", "trochanter", "mid-thigh");
+    const std::vector<Point> crest = side.boneLine("line.iliac-crest");
     return Hip{side.landmark("landmark.greater-trochanter"),
                side.landmark("landmark.asis"),
                side.landmark("landmark.iliac-tubercle"),
                side.landmark("landmark.iliac-crest"),
                side.landmark("landmark.psis"),
-               side.boneLine("line.iliac-crest"),
+               crest,
+               domeOf(crest),
                side.boneArea("area.bone.greater-trochanter"),
                boundsOf(side.boneLine("line.superior-gluteal-nerve")),
                side.map().limbFrame(side.plate().limbNamed("thigh")).axis,

@@ -25,6 +25,22 @@ std::string publicName(std::string_view landmark)
     return name;
 }
 
+std::vector<Point> domeOf(const std::vector<Point>& line)
+{
+    std::vector<Point> dome;
+    for (const Point p : line) {
+        const auto dents = [&] {
+            const Point a = dome[dome.size() - 2];
+            const Point b = dome.back();
+            return cross(b - a, p - b) <= 0.0;
+        };
+        while (dome.size() >= 2 && dents())
+            dome.pop_back();
+        dome.push_back(p);
+    }
+    return dome;
+}
+
 Point Places::landmark(std::string_view id) const
 {
     constexpr std::string_view kFold = "landmark.axilla.";

@@ -35,6 +35,10 @@ private:
     const BodyMap& m_map;
 };
 
+// A line without its dents: corners inside the chord of their neighbours are left out. The line
+// turns counter-clockwise as a whole; its ends stay.
+[[nodiscard]] std::vector<Point> domeOf(const std::vector<Point>& line);
+
 // "landmark.greater-trochanter" to "greater_trochanter"; the acromion's lateral edge is "acromion".
 [[nodiscard]] std::string publicName(std::string_view landmark);
 

@@ -130,8 +130,8 @@ std::optional<Polygon> clearOfBone(const Policy& policy, const Hip& hip, const P
 {
     const double margin = policy.value(PolicyKey::VgBoneMargin) * hip.scale;
     std::optional<Polygon> left = polygon;
-    for (std::size_t i = 0; left && i + 1 < hip.crest.size(); ++i) {
-        const HalfPlane keep = within(hip.crest[i], hip.crest[i + 1], hip.trochanter, margin);
+    for (std::size_t i = 0; left && i + 1 < hip.dome.size(); ++i) {
+        const HalfPlane keep = within(hip.dome[i], hip.dome[i + 1], hip.trochanter, margin);
         if (!holdsAll(keep, left->bounds()))
             left = clipped(*left, keep);
     }

@@ -24,8 +24,7 @@ namespace fb {
 }
 
 // What is left of a polygon kept the margins away from crest, spine and trochanter; nullopt
-// when nothing is. The crest is kept off by the lines through its pieces: never less than the
-// margin, and a little more where it dents.
+// when nothing is. Clearance from the crest is kept from its dome, without its dents.
 [[nodiscard]] std::optional<Polygon> clearOfBone(const Policy& policy, const Hip& hip,
                                                  const Polygon& polygon);
 

@@ -9,7 +9,7 @@ namespace fb::test {
 [[nodiscard]] inline Hip hipByHand()
 {
     const Point spine{-9.6, 7.2};
-    const Point tubercle{-12.6, 2.7};
+    const Point tubercle{-13.4, 2.4};
     const Point top{-15.8, -0.8};
     const Point back{-11.3, -9.3};
     return {{0.0, 0.0},
@@ -17,6 +17,7 @@ namespace fb::test {
             tubercle,
             top,
             back,
+            {spine, tubercle, top, {-15.4, -4.5}, back},
             {spine, tubercle, top, {-15.4, -4.5}, back},
             Polygon::rectangle(-1.5, 2.5, -2.0, 2.0),
             {{-8.0, -5.0}, {-4.0, 6.0}},

@@ -22,13 +22,15 @@ namespace fb::test {
 
 class OpenWindow {
 public:
-    explicit OpenWindow(const Preferences& preferences = plainPreferences(), QSize size = {1280, 800})
-        : services(stored(preferences), dialogs, seeds)
+    explicit OpenWindow(const Preferences& preferences = plainPreferences(), QSize size = {1280, 800},
+                        std::uint64_t seed = 7)
+        : seeds(seed),
+          services(stored(preferences), dialogs, seeds)
     {
         window().resize(size);
         window().show();
         isReady = QTest::qWaitForWindowActive(&window()) &&
-                  QTest::qWaitFor([this] { return state().picture != nullptr; });
+                  QTest::qWaitFor([this] { return state().picture != nullptr; }, kLongest);
     }
 
     [[nodiscard]] MainWindow& window() { return services.window(); }
@@ -49,6 +51,8 @@ public:
     bool isReady = false;  // the first picture is there
 
 private:
+    static constexpr int kLongest = 20000;  // ms; a Debug build reads a plate slowly
+
     Settings& stored(const Preferences& preferences)
     {
         settings.stored = preferences;

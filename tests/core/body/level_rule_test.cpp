@@ -41,7 +41,8 @@ TEST(LevelRuleTest, EqualMeasuresGiveTheDrawnRowsBack)
             const auto rows = patientLevels(drawn, plate.azimuth, same, same);
             for (std::size_t i = 0; i < rows.size(); ++i) {
                 EXPECT_NEAR(rows[i].along, drawn.levels[i].along.value(), 1e-9) << drawn.levels[i].name;
-                EXPECT_NEAR(rows[i].edges[3], drawn.levels[i].skinFront.value(), 1e-9) << drawn.levels[i].name;
+                EXPECT_NEAR(rows[i].edges[3], drawn.levels[i].skinFront.value(), 1e-9)
+                    << drawn.levels[i].name;
             }
         }
     }

@@ -34,7 +34,8 @@ TEST(ProportionsTest, ABrokenTableIsNamed)
             EXPECT_EQ(read.error().problem, Problem::ProportionsBroken);
         }
     }
-    for (const char* key : {"measures", "axilla_share_of_arm", "older_stature", "least_arm_fat_mm", "pelvis"}) {
+    for (const char* key :
+         {"measures", "axilla_share_of_arm", "older_stature", "least_arm_fat_mm", "pelvis"}) {
         json broken = whole;
         broken.erase(key);
         EXPECT_FALSE(Proportions::parse(broken.dump())) << key;
@@ -121,7 +122,8 @@ TEST(ProportionsTest, TheSpineLiesBetweenTrochanterAndCrest)
                 Patient::make(40, sex, Cm{165}, Kg{65}, Side::Right, {0, 0, 0, z, 0, 0}).value();
             const BodyMeasures body = measured(proportions(), patient);
             EXPECT_GT(body.spineAboveTrochanter, body.hipCentreAboveTrochanter);
-            EXPECT_NEAR(body.spineAboveTrochanter / body.crestAboveTrochanter, proportions().spineShare(sex), 1e-12);
+            EXPECT_NEAR(body.spineAboveTrochanter / body.crestAboveTrochanter, proportions().spineShare(sex),
+                        1e-12);
         }
     }
 }

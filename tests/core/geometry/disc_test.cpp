@@ -69,3 +69,15 @@ TEST(DiscTest, NoPointOfTheRestLiesDeepInTheDisc)
         }
     }
 }
+
+TEST(DiscTest, CornersOnTheCircleAreDecidedByWhatLiesBetween)
+{
+    const Polygon box = Polygon::rectangle(0.0, 4.0, 0.0, 4.0);
+    const auto corner = without(box, {{0.0, 0.0}, 4.0});
+    ASSERT_TRUE(corner);
+    EXPECT_NEAR(corner->area(), 16.0 - cornerArea(4.0), 1e-9);
+    EXPECT_FALSE(without(box, {{4.0, 4.0}, std::sqrt(32.0)}));
+    EXPECT_FALSE(without(box, {{2.0, 2.0}, std::sqrt(8.0)}));
+    // Touched from outside, nothing is taken.
+    EXPECT_NEAR(without(box, {{-1.0, 2.0}, 1.0})->area(), 16.0, 1e-9);
+}

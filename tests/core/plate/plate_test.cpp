@@ -29,22 +29,53 @@ std::vector<const char*> structuresOf(View view)
     switch (view) {
     case View::ShoulderSide:
     case View::ShoulderThreeQuarter:
-        return {"scapula", "acromion", "clavicle", "humerus", "deltoid-tuberosity", "deltoid", "biceps",
-                "triceps", "pectoralis-major", "axillary-nerve", "radial-nerve",
-                "posterior-circumflex-humeral-artery", "subacromial-bursa"};
+        return {"scapula",
+                "acromion",
+                "clavicle",
+                "humerus",
+                "deltoid-tuberosity",
+                "deltoid",
+                "biceps",
+                "triceps",
+                "pectoralis-major",
+                "axillary-nerve",
+                "radial-nerve",
+                "posterior-circumflex-humeral-artery",
+                "subacromial-bursa"};
     case View::HipSide:
-        return {"ilium", "sacrum", "femur", "gluteus-medius", "gluteus-maximus", "tensor-fasciae-latae",
-                "iliotibial-band", "vastus-lateralis", "superior-gluteal-nerve", "superior-gluteal-artery",
+        return {"ilium",
+                "sacrum",
+                "femur",
+                "gluteus-medius",
+                "gluteus-maximus",
+                "tensor-fasciae-latae",
+                "iliotibial-band",
+                "vastus-lateralis",
+                "superior-gluteal-nerve",
+                "superior-gluteal-artery",
                 "sciatic-nerve"};
     case View::HipBehind:
-        return {"ilium", "sacrum", "femur", "gluteus-medius", "gluteus-maximus", "superior-gluteal-nerve",
-                "superior-gluteal-artery", "sciatic-nerve"};
+        return {"ilium",
+                "sacrum",
+                "femur",
+                "gluteus-medius",
+                "gluteus-maximus",
+                "superior-gluteal-nerve",
+                "superior-gluteal-artery",
+                "sciatic-nerve"};
     case View::ThighFront:
-        return {"femur", "patella", "vastus-lateralis", "rectus-femoris", "tensor-fasciae-latae", "femoral-artery",
-                "femoral-vein", "lateral-circumflex-femoral-artery"};
+        return {"femur",
+                "patella",
+                "vastus-lateralis",
+                "rectus-femoris",
+                "tensor-fasciae-latae",
+                "femoral-artery",
+                "femoral-vein",
+                "lateral-circumflex-femoral-artery"};
     case View::ThighSide:
-        return {"femur", "patella", "vastus-lateralis", "rectus-femoris", "iliotibial-band",
-                "tensor-fasciae-latae", "sciatic-nerve"};
+        return {"femur",          "patella",         "vastus-lateralis",
+                "rectus-femoris", "iliotibial-band", "tensor-fasciae-latae",
+                "sciatic-nerve"};
     case View::OpenHand: return {};
     }
     return {};

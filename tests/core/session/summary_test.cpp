@@ -65,7 +65,8 @@ TEST(SummaryTest, ALeanIsToldOnlyWhenItIsClear)
 TEST(SummaryTest, RefusalsAreCountedApartFromMarks)
 {
     Attempt refused = attempt(Verdict::OnTarget, {});
-    refused.request.finding = Finding{FindingCode::Paralysis, BodyPart::WholeSide, refused.request.patient.side()};
+    refused.request.finding =
+        Finding{FindingCode::Paralysis, BodyPart::WholeSide, refused.request.patient.side()};
     refused.refusal = Refusal{FindingCode::Paralysis, RefusalOutcome::RightReason};
     Attempt other = refused;
     other.refusal->outcome = RefusalOutcome::WrongReason;

@@ -56,6 +56,13 @@ TEST(PlacesTest, AnOutlineRunsBetweenItsLevelsWithTheBackBehindTheFront)
     }
 }
 
+TEST(PlacesTest, ADomeLeavesItsDentsOutAndKeepsItsEnds)
+{
+    const std::vector<Point> line{{4, 4}, {1, 3}, {0.5, 1.5}, {0, 0}, {0.4, -1}, {0, -2}, {4, -4}};
+    EXPECT_EQ(domeOf(line), (std::vector<Point>{{4, 4}, {1, 3}, {0, 0}, {0, -2}, {4, -4}}));
+    EXPECT_EQ(domeOf({{1, 1}, {0, 0}}), (std::vector<Point>{{1, 1}, {0, 0}}));
+}
+
 TEST(PlacesTest, PublicNamesAreLowerSnakeCase)
 {
     EXPECT_EQ(publicName("landmark.acromion.lateral"), "acromion");
