@@ -8,8 +8,8 @@ namespace fb {
 
 namespace places_detail {
 
-constexpr std::string_view kLandmark = "landmark.";
-constexpr int kRows = 10;  // points along an outline
+constexpr std::string_view kLandmarkPrefix = "landmark.";
+constexpr int kOutlineRows = 10;  // points along an outline
 
 }  // namespace places_detail
 
@@ -19,7 +19,7 @@ std::string publicName(std::string_view landmark)
 {
     if (landmark == "landmark.acromion.lateral")
         return "acromion";
-    std::string name(landmark.substr(kLandmark.size()));
+    std::string name(landmark.substr(kLandmarkPrefix.size()));
     std::ranges::replace_if(
         name, [](char c) { return c == '.' || c == '-'; }, '_');
     return name;
@@ -78,8 +78,8 @@ Places::Outline Places::outline(std::string_view limb, std::string_view from, st
         return map.patientLevels()[static_cast<std::size_t>(level - levels.begin())].along;
     };
     Outline drawn;
-    for (int row = 0; row <= kRows; ++row) {
-        const double t = along(from) + (along(to) - along(from)) * row / kRows;
+    for (int row = 0; row <= kOutlineRows; ++row) {
+        const double t = along(from) + (along(to) - along(from)) * row / kOutlineRows;
         const EdgeRow edges = map.patientEdges(t);
         drawn.back.push_back(m_map.limbFrame(index).toFrame({edges.front(), t}));
         drawn.front.push_back(m_map.limbFrame(index).toFrame({edges.back(), t}));

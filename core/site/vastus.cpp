@@ -6,7 +6,7 @@ namespace fb {
 
 namespace vastus_detail {
 
-constexpr int kRows = 8;  // points along a side of the region
+constexpr int kSideRows = 8;  // points along a side of the region
 
 enum class Laid { OnSkin, InPicture };
 
@@ -14,13 +14,13 @@ enum class Laid { OnSkin, InPicture };
 Polygon band(const Thigh& thigh, const VastusBand& along, double front, double back, Laid laid)
 {
     const auto at = [&](double degrees, int row) {
-        const double t = along.top + (along.bottom - along.top) * row / kRows;
+        const double t = along.top + (along.bottom - along.top) * row / kSideRows;
         return laid == Laid::OnSkin ? thigh.skinAt(degrees, t) : thigh.shownAt(degrees, t);
     };
     std::vector<Point> corners;
-    for (int row = 0; row <= kRows; ++row)
+    for (int row = 0; row <= kSideRows; ++row)
         corners.push_back(at(front, row));
-    for (int row = kRows; row >= 0; --row)
+    for (int row = kSideRows; row >= 0; --row)
         corners.push_back(at(back, row));
     // The band has a height, and the skin is laid out without folds.
     return *Polygon::make(std::move(corners));
@@ -63,8 +63,8 @@ private:
     {
         std::vector<Point> points;
         const double back = m_policy.value(PolicyKey::VastusBack);
-        for (int i = 0; i <= kRows; ++i)
-            points.push_back(m_thigh.shownAt(back * i / kRows, along));
+        for (int i = 0; i <= kSideRows; ++i)
+            points.push_back(m_thigh.shownAt(back * i / kSideRows, along));
         return points;
     }
     void addHand(StepCode code, double top, double bottom)

@@ -22,7 +22,7 @@ Point outwardOf(Point a, Point b, Point inside)
 }
 
 // The half-plane on the side of `inside`, `margin` away from the line through a and b.
-HalfPlane within(Point a, Point b, Point inside, double margin)
+HalfPlane keptWithin(Point a, Point b, Point inside, double margin)
 {
     const Point normal = outwardOf(a, b, inside);
     return {normal, dot(normal, a) - margin};
@@ -131,7 +131,7 @@ std::optional<Polygon> clearOfBone(const Policy& policy, const Hip& hip, const P
     const double margin = policy.value(PolicyKey::VgBoneMargin) * hip.scale;
     std::optional<Polygon> left = polygon;
     for (std::size_t i = 0; left && i + 1 < hip.dome.size(); ++i) {
-        const HalfPlane keep = within(hip.dome[i], hip.dome[i + 1], hip.trochanter, margin);
+        const HalfPlane keep = keptWithin(hip.dome[i], hip.dome[i + 1], hip.trochanter, margin);
         if (!holdsAll(keep, left->bounds()))
             left = clipped(*left, keep);
     }
@@ -147,9 +147,9 @@ std::optional<Polygon> betweenFingers(const HandPose& pose, Cm fingerWidth)
     const double half = fingerWidth.value() / 2.0;
     auto left = Polygon::make({pose.fork, pose.indexTip, pose.middleTip});
     if (left)
-        left = clipped(*left, within(pose.fork, pose.indexTip, pose.middleTip, half));
+        left = clipped(*left, keptWithin(pose.fork, pose.indexTip, pose.middleTip, half));
     if (left)
-        left = clipped(*left, within(pose.fork, pose.middleTip, pose.indexTip, half));
+        left = clipped(*left, keptWithin(pose.fork, pose.middleTip, pose.indexTip, half));
     return left;
 }
 
