@@ -74,7 +74,7 @@ struct Query {
     View view{};
     Convention convention{};
     Patient patient;
-    std::optional<Cm> hand;  // length of the hand that finds the site; none: the policy's
+    std::optional<Cm> hand{};  // length of the hand that finds the site; none: the policy's
 };
 
 // Checks in the order site, side, age, sex, stature, weight; the first fault is told. Without

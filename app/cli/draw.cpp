@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QFile>
 
+#include "app/canvas/hand_painter.h"
 #include "app/cli/commands.h"
 #include "app/cli/documents.h"
 #include "app/cli/plate_sheet.h"
@@ -105,6 +106,12 @@ Result<PlateSheet> sheetOf(const Query& query, const Policy& policy, const Libra
     if (!picture)
         return tl::unexpected(picture.error());
     sheet.picture = std::move(*picture);
+    if (target->hand) {
+        const auto art = library.plate(View::OpenHand);
+        if (!art)
+            return tl::unexpected(art.error());
+        sheet.hand = handPicture(*art, target->hand);
+    }
     return sheet;
 }
 

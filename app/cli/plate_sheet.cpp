@@ -10,6 +10,7 @@
 #include <QSvgGenerator>
 #include <cmath>
 
+#include "app/canvas/hand_painter.h"
 #include "app/cli/documents.h"
 #include "app/look/palette.h"
 #include "app/look/style.h"
@@ -68,6 +69,8 @@ private:
         (void)paintInk(painter, ink,
                        toneColours(*m_sheet.picture->plate, m_scheme, m_sheet.picture->skinTone), manner,
                        kNeverCancelled);
+        if (m_sheet.hand)
+            paintHand(painter, *m_sheet.hand, m_scheme, cmToSheet());
         scene(painter, ink);
         painter.restore();
     }
@@ -178,6 +181,8 @@ QByteArray asPdf(const SheetPainter& sheet, const QString& title)
     QPdfWriter writer(&buffer);
     writer.setTitle(title);
     writer.setPageSize(QPageSize(QPageSize::A4));
+    if (sheet.size().width() > sheet.size().height())
+        writer.setPageOrientation(QPageLayout::Landscape);
     writer.setPageMargins(QMarginsF());
     writer.setResolution(kDotsPerInch);
     const QSizeF page(writer.width(), writer.height());

@@ -20,6 +20,7 @@ struct PlateSheet {
     QString aside;    // one line under the title
     QString verdict;  // one line over the caution; may be empty
     std::shared_ptr<const Picture> picture;
+    std::shared_ptr<const Picture> hand;  // laid over it; null: none
     Scene scene;
     QSet<Layer> layers;
     std::optional<QPointF> mark;  // cm, viewer's frame

@@ -112,7 +112,7 @@ Result<Query> queryOf(const Arguments& arguments, const Policy& policy)
     const auto patient = patientFrom(arguments);
     if (!patient)
         return tl::unexpected(patient.error());
-    Query query{*site, askedViews(*site).front(), policy.convention(*site), *patient, {}};
+    Query query{*site, askedViews(*site).front(), policy.convention(*site), *patient};
     if (const std::string& text = arguments.value(Option::Convention); !text.empty()) {
         const auto convention = conventionFrom(text);
         if (!convention)

@@ -1,4 +1,4 @@
-// App: a new patient's plate, feedback on a mark, request lines. Each picture also as a ratio to
+// App: a new patient's plate and feedback on a mark. Each picture also as a ratio to
 // QSvgRenderer painting the same layers of the unmoved plate, parsed beforehand, in the same run.
 #include <benchmark/benchmark.h>
 
@@ -7,12 +7,14 @@
 #include <QImage>
 #include <QPainter>
 #include <QSvgRenderer>
+#include <algorithm>
 #include <chrono>
-#include <sstream>
+#include <map>
+#include <memory>
 
+#include "app/canvas/hand_painter.h"
 #include "app/canvas/ink_worker.h"
 #include "app/canvas/plate_painter.h"
-#include "app/cli/commands.h"
 #include "app/doors/library.h"
 #include "app/scene/target_scene.h"
 #include "core/session/request.h"
@@ -38,9 +40,43 @@ QSize sheetSize(std::int64_t height) { return height == 2160 ? QSize(3840, 2160)
 
 const QSet<Layer> kAll(kLayers.begin(), kLayers.end());
 
+View viewAt(benchmark::State& state)
+{
+    const View view = kViews[static_cast<std::size_t>(state.range(0))];
+    state.SetLabel(std::string(wordOf(view)));
+    return view;
+}
+
+void everyViewAtBothHeights(benchmark::internal::Benchmark* bench)
+{
+    for (std::size_t view = 0; view < kViews.size(); ++view) {
+        for (const int height : {1080, 2160})
+            bench->Args({static_cast<std::int64_t>(view), height});
+    }
+}
+
+void askedViewsAtBothHeights(benchmark::internal::Benchmark* bench)
+{
+    for (std::size_t view = 0; view < kViews.size(); ++view) {
+        const auto asked = askedViews(siteOf(kViews[view]));
+        if (std::ranges::find(asked, kViews[view]) == asked.end())
+            continue;
+        for (const int height : {1080, 2160})
+            bench->Args({static_cast<std::int64_t>(view), height});
+    }
+}
+
+// A request of a view, shown in that view and no other.
+Request requestIn(View view, int number)
+{
+    Request request = requestFrom(1, number, {SiteSet::only(siteOf(view)), false});
+    request.view = view;
+    return request;
+}
+
 std::shared_ptr<const Picture> pictureOf(const Request& request)
 {
-    const Atlas atlas = library().atlas().value();
+    const Atlas atlas = library().atlas(request.view).value();
     auto plate = library().plate(request.view).value();
     const BodyMap map = bodyMap(atlas, request.view, request.patient).value();
     return std::make_shared<Picture>(
@@ -56,7 +92,7 @@ QRectF paperOf(const Picture& picture)
 InkJob jobOf(std::shared_ptr<const Picture> picture, QSize size)
 {
     const ViewFrame frame = ViewFrame::whole(QRectF(QPointF(), QSizeF(size)), paperOf(*picture));
-    return {std::move(picture), frame, 1.0, schemeOf(PaletteKind::Light), kAll, false};
+    return {std::move(picture), nullptr, frame, 1.0, schemeOf(PaletteKind::Light), kAll, false};
 }
 
 // The layers a picture with its skin on shows, as QtSvg paints them.
@@ -79,11 +115,17 @@ double svgMilliseconds(QSvgRenderer& renderer, QSize size)
     return millisecondsSince(start);
 }
 
-QSvgRenderer& unmovedPlate()
+QSvgRenderer& unmovedPlate(View view)
 {
-    static QSvgRenderer renderer(
-        QStringLiteral(FINGERBREADTH_SOURCE_DIR "/resources/plates/shoulder-side.svg"));
-    return renderer;
+    static std::map<View, std::unique_ptr<QSvgRenderer>> renderers;
+    auto& renderer = renderers[view];
+    if (!renderer) {
+        const std::string_view word = wordOf(view);
+        renderer = std::make_unique<QSvgRenderer>(
+            QStringLiteral(FINGERBREADTH_SOURCE_DIR "/resources/plates/%1.svg")
+                .arg(QLatin1StringView(word.data(), static_cast<qsizetype>(word.size()))));
+    }
+    return *renderer;
 }
 
 struct Ratio {
@@ -106,30 +148,35 @@ using namespace app_bench_detail;
 // From a request to an image, as the canvas's worker makes it: body map, moved ink, paths, paint.
 static void newPatientToPaintedPlate(benchmark::State& state)
 {
-    const QSize size = sheetSize(state.range(0));
+    const View view = viewAt(state);
+    const QSize size = sheetSize(state.range(1));
     const std::atomic_bool never = false;
     Ratio ratio;
     int number = 0;
     for (auto _ : state) {
         const auto start = Clock::now();
-        const auto picture = pictureOf(requestFrom(1, number++));
+        const auto picture = pictureOf(requestIn(view, number++));
         const ReadyInk ready(*picture);
         benchmark::DoNotOptimize(paintedImage(jobOf(picture, size), ready, never));
         const double ours = millisecondsSince(start);
         ratio.ours += ours;
-        ratio.theirs += svgMilliseconds(unmovedPlate(), size);
+        ratio.theirs += svgMilliseconds(unmovedPlate(view), size);
         state.SetIterationTime(ours / 1000.0);
     }
     ratio.report(state);
 }
-BENCHMARK(newPatientToPaintedPlate)->Arg(1080)->Arg(2160)->UseManualTime()->Unit(benchmark::kMillisecond);
+BENCHMARK(newPatientToPaintedPlate)
+    ->Apply(everyViewAtBothHeights)
+    ->UseManualTime()
+    ->Unit(benchmark::kMillisecond);
 
 // Everything of it that is painting.
 static void readyInkToPaintedPlate(benchmark::State& state)
 {
-    const QSize size = sheetSize(state.range(0));
+    const View view = viewAt(state);
+    const QSize size = sheetSize(state.range(1));
     const std::atomic_bool never = false;
-    const auto picture = pictureOf(requestFrom(1, 0));
+    const auto picture = pictureOf(requestIn(view, 0));
     const ReadyInk ready(*picture);
     Ratio ratio;
     for (auto _ : state) {
@@ -137,22 +184,48 @@ static void readyInkToPaintedPlate(benchmark::State& state)
         benchmark::DoNotOptimize(paintedImage(jobOf(picture, size), ready, never));
         const double ours = millisecondsSince(start);
         ratio.ours += ours;
-        ratio.theirs += svgMilliseconds(unmovedPlate(), size);
+        ratio.theirs += svgMilliseconds(unmovedPlate(view), size);
         state.SetIterationTime(ours / 1000.0);
     }
     ratio.report(state);
 }
-BENCHMARK(readyInkToPaintedPlate)->Arg(1080)->Arg(2160)->UseManualTime()->Unit(benchmark::kMillisecond);
+BENCHMARK(readyInkToPaintedPlate)
+    ->Apply(everyViewAtBothHeights)
+    ->UseManualTime()
+    ->Unit(benchmark::kMillisecond);
+
+// The same with the hand of the ventrogluteal site laid over it, as after a grade.
+static void readyInkWithItsHand(benchmark::State& state)
+{
+    const QSize size = sheetSize(state.range(0));
+    const std::atomic_bool never = false;
+    const Request request = requestIn(View::HipSide, 0);
+    const Policy& policy = library().defaultPolicy();
+    const Target target = locate(library().atlas(request.view).value(), policy, request.patient,
+                                 policy.convention(request.site), request.view)
+                              .value();
+    const auto hand = handPicture(library().plate(View::OpenHand).value(), target.hand);
+    const auto picture = pictureOf(request);
+    const ReadyInk ready(*picture);
+    InkJob job = jobOf(picture, size);
+    job.hand = hand;
+    for (auto _ : state) {
+        const ReadyInk laid(*hand);
+        benchmark::DoNotOptimize(paintedImage(job, ready, never, &laid));
+    }
+}
+BENCHMARK(readyInkWithItsHand)->Arg(1080)->Arg(2160)->UseRealTime()->Unit(benchmark::kMillisecond);
 
 // On the UI thread: which limb, the grade, the scene, and the whole face of the plate painted
 // over the drawing that is already there.
 static void markToPaintedFeedback(benchmark::State& state)
 {
-    const QSize size = sheetSize(state.range(0));
+    const View view = viewAt(state);
+    const QSize size = sheetSize(state.range(1));
     const std::atomic_bool never = false;
-    const Request request = requestFrom(1, 0);
+    const Request request = requestIn(view, 0);
     const Policy& policy = library().defaultPolicy();
-    const Atlas atlas = library().atlas().value();
+    const Atlas atlas = library().atlas(view).value();
     const BodyMap map = bodyMap(atlas, request.view, request.patient).value();
     const Target target =
         locate(atlas, policy, request.patient, policy.convention(request.site), request.view).value();
@@ -181,39 +254,15 @@ static void markToPaintedFeedback(benchmark::State& state)
         painter.end();
         const double ours = millisecondsSince(start);
         ratio.ours += ours;
-        ratio.theirs += svgMilliseconds(unmovedPlate(), size);
+        ratio.theirs += svgMilliseconds(unmovedPlate(view), size);
         state.SetIterationTime(ours / 1000.0);
     }
     ratio.report(state);
 }
-BENCHMARK(markToPaintedFeedback)->Arg(1080)->Arg(2160)->UseManualTime()->Unit(benchmark::kMillisecond);
-
-// `locate --json -`, in the process: from request lines to answer lines.
-static void requestLines(benchmark::State& state)
-{
-    constexpr int kLines = 1000;
-    std::ostringstream lines;
-    for (int number = 0; number < kLines; ++number) {
-        const Patient patient = requestFrom(1, number).patient;
-        lines << R"({"site": "deltoid", "side": ")" << wordOf(patient.side()) << R"(", "age": ")"
-              << patient.ageYears() << R"(y", "sex": ")" << wordOf(patient.sex()) << R"(", "stature": )"
-              << patient.stature().value() << R"(, "weight": )" << patient.weight().value() << "}\n";
-    }
-    Arguments common;
-    common.command = Command::Locate;
-    common.json = true;
-    common.lines = true;
-    for (auto _ : state) {
-        std::istringstream in(lines.str());
-        std::ostringstream out;
-        const LineCount count = answerLines(common, library(), in, out).value();
-        if (count.answered != kLines)
-            state.SkipWithError("a line was not answered");
-        benchmark::DoNotOptimize(out.str().size());
-    }
-    state.SetItemsProcessed(state.iterations() * kLines);
-}
-BENCHMARK(requestLines)->Unit(benchmark::kMillisecond);
+BENCHMARK(markToPaintedFeedback)
+    ->Apply(askedViewsAtBothHeights)
+    ->UseManualTime()
+    ->Unit(benchmark::kMillisecond);
 
 }  // namespace fb
 

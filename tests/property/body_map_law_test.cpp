@@ -152,35 +152,39 @@ TEST(BodyMapLaw, ReferenceBodyIsLeftAsDrawn)
 TEST(BodyMapLaw, ReferenceBodyIsPaintedAsDrawn)
 {
     using namespace body_map_law_detail;
-    const Plate& plate = sidePlate();
-    const Patient patient = referencePatient(plate.view);
-    const MovedInk ink = movedInk(plate, mapOf(patient, plate.view), patient);
-    EXPECT_LE(distance(ink.paper.low, plate.paper.low), 1e-9);
-    EXPECT_LE(distance(ink.paper.high, plate.paper.high), 1e-9);
-    // Shapes come in the order they were drawn, less the cues that do not show on this body; the
-    // knots of a pen stroke, which is never cut, are where they were drawn.
-    std::vector<const InkShape*> drawn;
-    for (const Structure& structure : plate.structures) {
-        for (const InkShape& shape : structure.shapes) {
-            if (shape.cue == Cue::Always || shape.cue == Cue::Lean)
-                drawn.push_back(&shape);
+    for (const View view : kViews) {
+        SCOPED_TRACE(wordOf(view));
+        const Plate& plate = plateOf(view);
+        const Patient patient = referencePatient(view);
+        const MovedInk ink = movedInk(plate, mapOf(patient, plate.view), patient);
+        EXPECT_LE(distance(ink.paper.low, plate.paper.low), 1e-9);
+        EXPECT_LE(distance(ink.paper.high, plate.paper.high), 1e-9);
+        // Shapes come in the order they were drawn, less the cues that do not show on this body; the
+        // knots of a pen stroke, which is never cut, are where they were drawn.
+        std::vector<const InkShape*> drawn;
+        for (const Structure& structure : plate.structures) {
+            for (const InkShape& shape : structure.shapes) {
+                if (shape.cue == Cue::Always || shape.cue == Cue::Lean)
+                    drawn.push_back(&shape);
+            }
         }
+        std::size_t next = 0;
+        int strokes = 0;
+        for (const MovedShape& moved : ink.shapes) {
+            while (next < drawn.size() &&
+                   (drawn[next]->tone != moved.tone || drawn[next]->gradient != moved.gradient ||
+                    drawn[next]->penStroke != moved.penStroke))
+                ++next;
+            ASSERT_LT(next, drawn.size());
+            const auto& from = drawn[next++]->rings.front().points;
+            const auto& to = moved.rings.front().points;
+            for (std::size_t i = 0; moved.penStroke && i < from.size(); i += 3)
+                ASSERT_LE(distance(from[i], to[i]), 1e-9)
+                    << "structure " << moved.structure << ", point " << i;
+            strokes += moved.penStroke;
+        }
+        EXPECT_GT(strokes, 100);
     }
-    std::size_t next = 0;
-    int strokes = 0;
-    for (const MovedShape& moved : ink.shapes) {
-        while (next < drawn.size() &&
-               (drawn[next]->tone != moved.tone || drawn[next]->gradient != moved.gradient ||
-                drawn[next]->penStroke != moved.penStroke))
-            ++next;
-        ASSERT_LT(next, drawn.size());
-        const auto& from = drawn[next++]->rings.front().points;
-        const auto& to = moved.rings.front().points;
-        for (std::size_t i = 0; moved.penStroke && i < from.size(); i += 3)
-            ASSERT_LE(distance(from[i], to[i]), 1e-9) << "structure " << moved.structure << ", point " << i;
-        strokes += moved.penStroke;
-    }
-    EXPECT_GT(strokes, 100);
 }
 
 TEST(BodyMapLaw, FirstLandmarkIsTheOriginOnEveryBody)

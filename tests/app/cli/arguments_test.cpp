@@ -179,9 +179,22 @@ TEST(ArgumentsTest, ValuesAreHeldToTheirForm)
         {"convention", "deltoid.halfway", std::nullopt},
         {"convention", "halfway", Problem::ConventionUnknown},
         {"view", "shoulder-three-quarter", std::nullopt},
-        {"view", "thigh-front", Problem::ViewUnknown},
+        {"convention", "vl.thirds", Problem::ConventionOfAnotherSite},
+        {"view", "thigh-front", Problem::ViewOfAnotherSite},
+        {"view", "open-hand", Problem::ViewUnknown},
+        {"view", "knee", Problem::ViewUnknown},
+        {"hand", "18.2", std::nullopt},
+        {"hand", "13", std::nullopt},
+        {"hand", "24", std::nullopt},
+        {"hand", "12.9", Problem::HandLengthOutOfRange},
+        {"hand", "24.1", Problem::HandLengthOutOfRange},
+        {"hand", "-18", Problem::HandLengthOutOfRange},
+        {"hand", "large", Problem::ArgumentBadValue},
+        {"hand", "nan", Problem::ArgumentBadValue},
         {"individual", "0,0,0", std::nullopt},
         {"individual", "-3,3,0.5", std::nullopt},
+        {"individual", "0,0,0,1,-1,0.5", std::nullopt},
+        {"individual", "0,0,0,1,-1,3.5", Problem::ArgumentBadValue},
         {"individual", "1,2", Problem::ArgumentBadValue},
         {"individual", "1,2,3,0", Problem::ArgumentBadValue},
         {"individual", "1,2,3.1", Problem::ArgumentBadValue},
@@ -191,6 +204,30 @@ TEST(ArgumentsTest, ValuesAreHeldToTheirForm)
         const auto fault = requestFault(requestWith(option, value));
         EXPECT_EQ(fault ? std::optional(fault->problem) : std::nullopt, problem) << option << " " << value;
     }
+}
+
+TEST(ArgumentsTest, EverySiteStartsInItsUsualViewAndConvention)
+{
+    for (const Site site : kSites) {
+        const auto arguments = parseArguments(argumentWords("locate --site " + std::string(wordOf(site)) +
+                                                            std::string(kArgumentsPatient).substr(15)));
+        ASSERT_TRUE(arguments) << wordOf(site);
+        const auto query = queryOf(*arguments, shippedLibrary().defaultPolicy());
+        ASSERT_TRUE(query) << wordOf(site);
+        EXPECT_EQ(query->view, askedViews(site).front());
+        EXPECT_EQ(query->convention, shippedLibrary().defaultPolicy().convention(site));
+    }
+}
+
+TEST(ArgumentsTest, AHandTakesThePlaceOfThePolicys)
+{
+    const Policy& policy = shippedLibrary().defaultPolicy();
+    const auto query = [&](const std::string& line) {
+        return queryOf(parseArguments(argumentWords(line)).value(), policy).value();
+    };
+    EXPECT_EQ(policyOf(query(requestWith("hand", "16.5")), policy).value(PolicyKey::HandLength), 16.5);
+    EXPECT_EQ(policyOf(query(requestWith("hand", "")), policy).value(PolicyKey::HandLength),
+              policy.value(PolicyKey::HandLength));
 }
 
 TEST(ArgumentsTest, AMarkIsTwoNumbers)

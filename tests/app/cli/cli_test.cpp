@@ -104,6 +104,29 @@ TEST(CommandLineTest, LocateGradeAndDrawEachAnswerTheUsualPatient)
     EXPECT_FALSE(QImage(folder.filePath(QStringLiteral("plate.png"))).isNull());
 }
 
+TEST(CommandLineTest, HipAndThighAreLocatedGradedAndDrawn)
+{
+    const QTemporaryDir folder;
+    for (const auto& [site, view, at] : {std::tuple{"ventrogluteal", "hip-side", "8,3.4"},
+                                         {"vastus-lateralis", "thigh-side", "19,5"},
+                                         {"vastus-lateralis", "thigh-front", "19,-3"}}) {
+        const QStringList patient = patientWith(QStringLiteral("site"), QLatin1String(site));
+        const QStringList view2{QStringLiteral("--view"), QLatin1String(view)};
+        const CliRun located = cliRun(cliWords("locate --json") + patient + view2);
+        EXPECT_EQ(located.code, 0) << located.err.constData();
+        const QStringList mark{QStringLiteral("--at"), QLatin1String(at)};
+        const CliRun graded = cliRun(cliWords("grade --json") + patient + view2 + mark);
+        EXPECT_EQ(graded.code, 0) << graded.err.constData();
+        const CliRun drawn =
+            cliRun(cliWords("draw --out plate.png") + patient + view2 + mark, {}, folder.path());
+        EXPECT_EQ(drawn.code, 0) << drawn.err.constData();
+        EXPECT_FALSE(QImage(folder.filePath(QStringLiteral("plate.png"))).isNull());
+    }
+    const CliRun behind = cliRun(cliWords("grade --at 0,0 --view hip-behind") +
+                                 patientWith(QStringLiteral("site"), QStringLiteral("ventrogluteal")));
+    expectOneSentence(behind, QStringLiteral("a view to look at only"));
+}
+
 TEST(CommandLineTest, TheSameRequestGivesTheSameBytes)
 {
     const QStringList request = cliWords("grade --json --at 0.4,-2.2") + kCliPatient;
@@ -115,9 +138,9 @@ TEST(CommandLineTest, HelpNamesEveryCommandAndOption)
     const CliRun help = cliRun(cliWords("--help"));
     EXPECT_EQ(help.code, 0);
     for (const char* word :
-         {"locate",    "grade",    "draw",         "--site",       "--side",  "--age",        "--sex",
-          "--stature", "--weight", "--individual", "--convention", "--view",  "--policy",     "--at",
-          "--json",    "--lines",  "--out",        "--layers",     "--width", "Training aid."})
+         {"locate",    "grade",    "draw",         "--site",       "--side",   "--age",   "--sex",
+          "--stature", "--weight", "--individual", "--convention", "--view",   "--hand",  "--policy",
+          "--at",      "--json",   "--lines",      "--out",        "--layers", "--width", "Training aid."})
         EXPECT_TRUE(help.out.contains(word)) << word;
     for (const QByteArray& line : help.out.split('\n'))
         EXPECT_LE(line.size(), 100) << line.constData();
@@ -148,13 +171,30 @@ TEST(CommandLineTest, EveryBadPatientIsOneSentenceAndExitTwo)
 
 TEST(CommandLineTest, EveryBadChoiceIsOneSentenceAndExitTwo)
 {
-    for (const char* line :
-         {"measure", "locate --convention deltoid.guess", "locate --view knee", "locate --colour red",
-          "locate --convention", "locate --side left", "locate --individual 9,9,9", "grade",
-          "grade --at here", "grade --at 1", "grade --at 400,400",
-          "grade --at 0,-4 --view shoulder-three-quarter", "draw", "draw --out plate.gif",
-          "draw --out a.png --layers fat", "draw --out a.png --width 1", "draw --out /absent/folder/a.png",
-          "draw --out a.png --at 400,400", "locate --policy /absent/policy.json"})
+    for (const char* line : {"measure",
+                             "locate --convention deltoid.guess",
+                             "locate --view knee",
+                             "locate --colour red",
+                             "locate --convention",
+                             "locate --side left",
+                             "locate --individual 9,9,9",
+                             "grade",
+                             "grade --at here",
+                             "grade --at 1",
+                             "grade --at 400,400",
+                             "grade --at 0,-4 --view shoulder-three-quarter",
+                             "locate --convention vg.hand",
+                             "locate --view hip-side",
+                             "locate --hand 12",
+                             "locate --hand 25",
+                             "locate --hand big",
+                             "draw",
+                             "draw --out plate.gif",
+                             "draw --out a.png --layers fat",
+                             "draw --out a.png --width 1",
+                             "draw --out /absent/folder/a.png",
+                             "draw --out a.png --at 400,400",
+                             "locate --policy /absent/policy.json"})
         expectOneSentence(cliRun(cliWords(line) + kCliPatient), QLatin1String(line));
     expectOneSentence(cliRun({QStringLiteral("--colour")}), QStringLiteral("--colour"));
 }

@@ -77,9 +77,10 @@ TEST(CommandsTest, LocateAnswersInWordsOrInOneLineOfJson)
 
 TEST(CommandsTest, EveryConventionAndViewIsLocated)
 {
-    for (const Convention convention : kConventions) {
-        for (const View view : kViews) {
+    for (const View view : kViews) {
+        for (const Convention convention : conventionsOf(siteOf(view))) {
             Arguments arguments = askedUsualJson(Command::Locate);
+            arguments.value(Option::Site) = wordOf(siteOf(view));
             arguments.value(Option::Convention) = wordOf(convention);
             arguments.value(Option::View) = wordOf(view);
             const auto answer = locateAnswer(arguments, shippedLibrary());
@@ -101,6 +102,10 @@ TEST(CommandsTest, GradeNeedsAMarkOnTheBodyInAViewThatCanBeMarked)
     EXPECT_TRUE(gradeAnswer(arguments, shippedLibrary()).has_value());
     arguments.value(Option::View) = "shoulder-three-quarter";
     EXPECT_EQ(gradeAnswer(arguments, shippedLibrary()).error().problem, Problem::ViewShowOnly);
+    arguments.value(Option::Site) = "ventrogluteal";
+    arguments.value(Option::View) = "hip-behind";
+    EXPECT_EQ(gradeAnswer(arguments, shippedLibrary()).error(),
+              (Fault{Problem::ViewShowOnly, {}, "hip-behind", 0.0, 0.0}));
 }
 
 TEST(CommandsTest, ALabsPolicyIsGradedBy)

@@ -76,8 +76,8 @@ TEST(DocumentsTest, LocateHasExactlyTheKeysThatReadmeNames)
     const nlohmann::json document = locatedDocument(documentQuery());
     EXPECT_EQ(keysOf(document),
               (std::vector<std::string>{"arm_length_cm", "axilla_depth_cm", "caution", "construction",
-                                        "convention", "hazards", "landmarks", "levels", "patient", "policy",
-                                        "site", "target", "view"}));
+                                        "convention", "hazards", "landmarks", "levels", "measured_in",
+                                        "patient", "policy", "site", "target", "view"}));
     EXPECT_EQ(keysOf(document["patient"]), (std::vector<std::string>{"age_years", "individual", "sex", "side",
                                                                      "stature_cm", "weight_kg"}));
     EXPECT_EQ(keysOf(document["patient"]["individual"]),
@@ -87,6 +87,34 @@ TEST(DocumentsTest, LocateHasExactlyTheKeysThatReadmeNames)
         EXPECT_EQ(keysOf(hazard), (std::vector<std::string>{"kind", "name", "region"}));
     for (const nlohmann::json& step : document["construction"])
         EXPECT_EQ(keysOf(step), (std::vector<std::string>{"kind", "points", "step"}));
+}
+
+TEST(DocumentsTest, EverySiteTellsItsOwnLengthAndTheHipItsHand)
+{
+    Query thigh = documentQuery();
+    thigh.site = Site::VastusLateralis;
+    thigh.view = View::ThighFront;
+    thigh.convention = Convention::VastusThirds;
+    const nlohmann::json thirds = locatedDocument(thigh);
+    EXPECT_TRUE(thirds.contains("thigh_length_cm"));
+    EXPECT_FALSE(thirds.contains("arm_length_cm"));
+    EXPECT_FALSE(thirds.contains("hand"));
+    EXPECT_EQ(thirds["measured_in"], "skin_cm");
+    Query hip = documentQuery();
+    hip.site = Site::Ventrogluteal;
+    hip.view = View::HipSide;
+    hip.convention = Convention::VentroglutealHand;
+    hip.hand = Cm{18.2};
+    const nlohmann::json fingers = locatedDocument(hip);
+    EXPECT_TRUE(fingers.contains("asis_to_trochanter_cm"));
+    EXPECT_EQ(fingers["measured_in"], "plane_cm");
+    EXPECT_EQ(fingers["hand"]["which"], "right") << "of a left hip";
+    EXPECT_EQ(fingers["hand"]["length_cm"], 18.2);
+    EXPECT_EQ(fingers["hand"]["pinned_by"], "spine");
+    EXPECT_EQ(fingers["hand"]["index_tip"], fingers["landmarks"]["asis"]);
+    EXPECT_EQ(keysOf(fingers["heights_cm"]),
+              (std::vector<std::string>{"asis", "greater_trochanter", "iliac_crest",
+                                        "lateral_femoral_epicondyle"}));
 }
 
 TEST(DocumentsTest, LocateSaysAgainWhatWasAsked)

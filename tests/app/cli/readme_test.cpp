@@ -22,11 +22,11 @@ std::string readmeText()
     return file.readAll().toStdString();
 }
 
-nlohmann::json gradedByCommand()
+nlohmann::json gradedByCommand(std::string_view site, std::string_view at)
 {
-    const std::vector<std::string_view> words{"grade",    "--json", "--site", "deltoid", "--side",    "left",
-                                              "--age",    "34y",    "--sex",  "female",  "--stature", "163",
-                                              "--weight", "71",     "--at",   "0,-4"};
+    const std::vector<std::string_view> words{"grade",    "--json", "--site", site,     "--side",    "left",
+                                              "--age",    "34y",    "--sex",  "female", "--stature", "163",
+                                              "--weight", "71",     "--at",   at};
     const auto answer = gradeAnswer(parseArguments(words).value(), shippedLibrary());
     return nlohmann::json::parse(answer.value());
 }
@@ -47,7 +47,9 @@ TEST(ReadmeTest, EveryKeyOfTheDocumentsIsExplained)
                 check(value);
         }
     };
-    check(gradedByCommand());
+    check(gradedByCommand("deltoid", "0,-4"));
+    check(gradedByCommand("vastus-lateralis", "-18,4"));
+    check(gradedByCommand("ventrogluteal", "8,3"));
 }
 
 TEST(ReadmeTest, EveryNumberOfAPolicyIsExplainedWithItsRange)

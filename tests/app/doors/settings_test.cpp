@@ -49,9 +49,8 @@ TEST(SettingsTest, WhatMakesNoSenseReadsAsItsDefault)
     const QString name = folder.filePath(QStringLiteral("odd.ini"));
     QFile file(name);
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-    file.write(
-        "[look]\npalette=99\ntext_percent=13\n[practice]\nlength=-4\nhelp=many\nsites=elbow\n"
-        "convention_deltoid=vastus.thirds\nconvention_ventrogluteal=guess\nhand_cm=41\n");
+    file.write("[look]\npalette=99\ntext_percent=13\n[practice]\nlength=-4\nhelp=many\nsites=elbow\n"
+               "convention_deltoid=vastus.thirds\nconvention_ventrogluteal=guess\nhand_cm=41\n");
     file.close();
     EXPECT_EQ(StoredSettings(name).load(), Preferences{});
 }

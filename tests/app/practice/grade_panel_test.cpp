@@ -61,8 +61,9 @@ TEST(GradePanelTest, ARefusalIsAnsweredByItsReasonAndShowsNoOffsets)
         EXPECT_TRUE(panel.findChild<QLabel*>(QStringLiteral("measure"))->isHidden());
         EXPECT_FALSE(panel.findChild<QLabel*>(QStringLiteral("points"))->isHidden());
         const Attempt& attempt = *run.state().graded;
-        EXPECT_EQ(panel.findChild<QLabel*>(QStringLiteral("reason"))->text(),
-                  refusalSentence(attempt.refusal->outcome, attempt.request.finding, attempt.refusal->reason));
+        EXPECT_EQ(
+            panel.findChild<QLabel*>(QStringLiteral("reason"))->text(),
+            refusalSentence(attempt.refusal->outcome, attempt.request.finding, attempt.refusal->reason));
         return panel.findChild<QLabel*>(QStringLiteral("verdict"))->text();
     };
     const PracticeSetup ruledOut = setupWithFinding(Site::VastusLateralis, true);

@@ -10,6 +10,8 @@
 #include <QRadioButton>
 #include <QTest>
 
+#include "app/words/fault_words.h"
+#include "core/hand/hand_pose.h"
 #include "tests/support/layout_audit.h"
 #include "tests/support/sample_run.h"
 
@@ -35,12 +37,13 @@ TEST(RunDialogTest, StartsARunAsItIsSetUp)
     run_dialog_test::type(dialog, "runLength", QStringLiteral("25"));
     dialog.findChild<QRadioButton*>(QStringLiteral("runHelp2"))->setChecked(true);
     dialog.findChild<QCheckBox*>(QStringLiteral("runAsksSide"))->setChecked(true);
-    auto* convention = dialog.findChild<QComboBox*>(QStringLiteral("runConvention"));
+    auto* convention = dialog.findChild<QComboBox*>(QStringLiteral("runConvention.deltoid"));
     convention->setCurrentIndex(convention->findData(static_cast<int>(Convention::DeltoidFingers)));
     QTest::keyClick(dialog.findChild<QLineEdit*>(QStringLiteral("runSeed")), Qt::Key_Return);
     EXPECT_EQ(dialog.result(), QDialog::Accepted);
-    EXPECT_EQ(run.state().setup,
-              (PracticeSetup{.seed = 314, .length = 25, .help = HelpLevel::Nothing, .asksSide = true}));
+    EXPECT_EQ(
+        run.state().setup,
+        (PracticeSetup{.seed = 314, .length = 25, .help = HelpLevel::Nothing, .asksSide = true, .mix = {}}));
     EXPECT_EQ(run.state().convention, Convention::DeltoidFingers);
 }
 
@@ -67,6 +70,68 @@ TEST(RunDialogTest, ABadFieldIsToldInPlaceAndEverythingTypedStays)
     EXPECT_EQ(dialog.findChild<QLineEdit*>(QStringLiteral("runSeed"))->text(), QStringLiteral("one"));
     EXPECT_EQ(run.state().setup.seed, 7U);
     EXPECT_TRUE(run.state().mark.has_value());
+}
+
+TEST(RunDialogTest, SitesAreTickedAloneOrMixedAndAtLeastOne)
+{
+    SampleRun run;
+    RunDialog dialog(run.presenter, nullptr);
+    dialog.show();
+    auto* arm = dialog.findChild<QCheckBox*>(QStringLiteral("runSite.deltoid"));
+    auto* hip = dialog.findChild<QCheckBox*>(QStringLiteral("runSite.ventrogluteal"));
+    auto* notice = dialog.findChild<QLabel*>(QStringLiteral("runNotice"));
+    auto* start = dialog.findChild<QPushButton*>(QStringLiteral("startRun"));
+    QTest::keyClick(arm, Qt::Key_Space);
+    QTest::mouseClick(start, Qt::LeftButton);
+    EXPECT_TRUE(notice->isVisible());
+    EXPECT_EQ(notice->text(), sentenceOf({Problem::NoSiteChosen, {}, {}, 0.0, 0.0}));
+    EXPECT_EQ(run.state().setup.seed, 7U);
+    QTest::keyClick(hip, Qt::Key_Space);
+    QTest::keyClick(dialog.findChild<QCheckBox*>(QStringLiteral("runFindings")), Qt::Key_Space);
+    QTest::mouseClick(start, Qt::LeftButton);
+    EXPECT_EQ(dialog.result(), QDialog::Accepted);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return run.state().request->site == Site::Ventrogluteal; }, 20000));
+    EXPECT_EQ(run.state().setup.mix, (RequestMix{SiteSet::only(Site::Ventrogluteal), true}));
+}
+
+TEST(RunDialogTest, AHandOutOfRangeIsToldInOneSentence)
+{
+    SampleRun run;
+    RunDialog dialog(run.presenter, nullptr);
+    dialog.show();
+    auto* notice = dialog.findChild<QLabel*>(QStringLiteral("runNotice"));
+    for (const char* bad : {"12.9", "24.1", "long", "0"}) {
+        run_dialog_test::type(dialog, "runHand", QString::fromLatin1(bad));
+        QTest::mouseClick(dialog.findChild<QPushButton*>(QStringLiteral("startRun")), Qt::LeftButton);
+        EXPECT_TRUE(dialog.isVisible()) << bad;
+        EXPECT_EQ(notice->text(), sentenceOf(checkedHandLength(Cm{0.0}).error())) << bad;
+        EXPECT_EQ(dialog.findChild<QLineEdit*>(QStringLiteral("runHand"))->text(), QLatin1String(bad));
+    }
+    run_dialog_test::type(dialog, "runHand", QStringLiteral("20,5"));
+    QTest::mouseClick(dialog.findChild<QPushButton*>(QStringLiteral("startRun")), Qt::LeftButton);
+    EXPECT_EQ(run.state().own.handLength, std::optional(Cm{20.5}));
+}
+
+TEST(RunDialogTest, AHandIsEstimatedFromSexAndStature)
+{
+    SampleRun run;
+    RunDialog dialog(run.presenter, nullptr);
+    dialog.show();
+    auto* notice = dialog.findChild<QLabel*>(QStringLiteral("runNotice"));
+    auto* hand = dialog.findChild<QLineEdit*>(QStringLiteral("runHand"));
+    auto* estimate = dialog.findChild<QPushButton*>(QStringLiteral("estimateHand"));
+    const QString before = hand->text();
+    run_dialog_test::type(dialog, "runHandStature", QStringLiteral("tall"));
+    QTest::mouseClick(estimate, Qt::LeftButton);
+    EXPECT_TRUE(notice->isVisible());
+    EXPECT_EQ(hand->text(), before);
+    QTest::keyClick(dialog.findChild<QComboBox*>(QStringLiteral("runHandSex")), Qt::Key_Down);
+    run_dialog_test::type(dialog, "runHandStature", QStringLiteral("182"));
+    QTest::keyClick(estimate, Qt::Key_Space);
+    EXPECT_FALSE(notice->isVisible());
+    const double estimated = run.presenter.estimatedHand(Sex::Male, Cm{182.0})->value();
+    EXPECT_NEAR(hand->text().toDouble(), estimated, 0.051);
+    EXPECT_TRUE(dialog.isVisible()) << "an estimate starts no run";
 }
 
 TEST(RunDialogTest, ProposesAFreshSeedAndThePresentSetup)

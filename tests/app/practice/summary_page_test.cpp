@@ -5,12 +5,15 @@
 #include <QLabel>
 #include <QLineF>
 #include <QPushButton>
+#include <QRadioButton>
 #include <QSignalSpy>
 #include <QTest>
 #include <algorithm>
 
+#include "app/practice/run_by_site.h"
 #include "tests/support/layout_audit.h"
 #include "tests/support/sample_run.h"
+#include "tests/support/window_walk.h"
 
 namespace fb::test {
 
@@ -63,6 +66,40 @@ TEST(SummaryPageTest, EveryMarkLiesOnOneArmInTheShapeOfItsVerdict)
     };
     EXPECT_LT(QLineF(at(Role::MarkOnTarget), at(Role::Ideal)).length(), 0.05);
     EXPECT_GT(at(Role::MarkUnsafe).y(), at(Role::Ideal).y() + 2.0);
+}
+
+TEST(SummaryPageTest, SeveralSitesAreToldApartAndOneIsChosenToBeDrawn)
+{
+    PracticeSetup setup = setupOf(Site::Deltoid, 6);
+    setup.mix = {{{true, false, true}}, true};
+    SampleRun run(setup);
+    for (int i = 0; i < setup.length; ++i) {
+        if (i % 2 == 0)
+            run.refuse(FindingCode::Bruise);
+        else
+            run.gradeAt({});
+        run.presenter.next();
+    }
+    SummaryPage page;
+    page.setScheme(schemeOf(PaletteKind::Light));
+    page.resize(1280, 700);
+    page.show();
+    page.showState(run.state());
+    const Summary& summary = *run.state().summary;
+    EXPECT_EQ(page.findChild<QLabel*>(QStringLiteral("refusals"))->text(), refusalNumbers(summary));
+    EXPECT_TRUE(page.findChild<QLabel*>(QStringLiteral("hits"))
+                    ->text()
+                    .endsWith(QStringLiteral("of %1 in the target region").arg(summary.marked)));
+    QSignalSpy asked(&page, &SummaryPage::siteAsked);
+    QTest::mouseClick(page.findChild<QRadioButton*>(QStringLiteral("runSite.ventrogluteal")), Qt::LeftButton,
+                      {}, {8, 8});
+    ASSERT_EQ(asked.count(), 1);
+    const QString arm = page.findChild<QLabel*>(QStringLiteral("figureCaption"))->text();
+    run.presenter.setRunSite(Site::Ventrogluteal);
+    page.showState(run.state());
+    EXPECT_NE(page.findChild<QLabel*>(QStringLiteral("figureCaption"))->text(), arm);
+    settle();
+    EXPECT_TRUE(layoutFaults(page).isEmpty()) << layoutFaults(page).join('\n').toStdString();
 }
 
 TEST(SummaryPageTest, CanBeRepeatedOrFollowedByANewRun)

@@ -150,12 +150,44 @@ TEST(MainWindowTest, APolicyFileIsChosenThroughTheDialog)
     EXPECT_EQ(open.state().convention, Convention::DeltoidStrip) << "the user thought better of it";
     open.dialogs.answer = file.fileName();
     choose(open, "policyMenu", "choosePolicy");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return open.state().policyFile == file.fileName(); }));
     EXPECT_EQ(open.state().convention, Convention::DeltoidHalfway);
     EXPECT_EQ(open.settings.stored.policyFile, file.fileName());
-    EXPECT_EQ(open.settings.stored.convention, std::nullopt);
+    EXPECT_EQ(open.settings.stored.own, OwnChoices{});
     choose(open, "policyMenu", "shippedPolicy");
     EXPECT_EQ(open.state().convention, Convention::DeltoidStrip);
     EXPECT_TRUE(open.settings.stored.policyFile.isEmpty());
+}
+
+TEST(MainWindowTest, APolicyChosenDuringARunAsksBeforeItStartsTheRunAnew)
+{
+    const QTemporaryDir folder;
+    QFile file(folder.filePath(QStringLiteral("ward.json")));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(R"({"conventions": {"deltoid": "deltoid.halfway"}})");
+    file.close();
+    OpenWindow open;
+    ASSERT_TRUE(open.isReady);
+    open.dialogs.answer = file.fileName();
+    open.practice().placeMark({0.0, -4.0});
+    const auto askedAgain = [&] {
+        choose(open, "policyMenu", "choosePolicy");
+        return QTest::qWaitFor([&] { return open.find("restartDialog") != nullptr; });
+    };
+    ASSERT_TRUE(askedAgain());
+    EXPECT_TRUE(open.find<QLabel>("restartQuestion")->text().contains(QLatin1String("ward.json")));
+    const QStringList faults =
+        namelessControls(*open.find("restartDialog")) + layoutFaults(*open.find("restartDialog"));
+    EXPECT_TRUE(faults.isEmpty()) << faults.join('\n').toStdString();
+    QTest::keyClick(open.find("restartDialog"), Qt::Key_Return);
+    EXPECT_TRUE(open.state().mark.has_value()) << "a hasty Return loses nothing";
+    EXPECT_EQ(open.state().convention, Convention::DeltoidStrip);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return open.find("restartDialog") == nullptr; }));
+    ASSERT_TRUE(askedAgain());
+    QTest::mouseClick(open.find("restartRun"), Qt::LeftButton);
+    EXPECT_FALSE(open.state().mark.has_value());
+    EXPECT_EQ(open.state().convention, Convention::DeltoidHalfway);
+    EXPECT_EQ(open.settings.stored.policyFile, file.fileName());
 }
 
 TEST(MainWindowTest, ANewRunIsAskedForByKey)

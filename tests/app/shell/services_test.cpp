@@ -27,13 +27,28 @@ TEST(ServicesTest, TheFirstRunIsSetUpAsTheLastOneWas)
     Preferences kept = plainPreferences();
     kept.runLength = 17;
     kept.help = HelpLevel::NamedOnly;
-    kept.convention = Convention::DeltoidHalfway;
+    kept.mix.findings = true;
+    kept.own.choose(Convention::DeltoidHalfway);
+    kept.own.handLength = Cm{21.0};
     OpenWindow open(kept);
     ASSERT_TRUE(open.isReady);
     EXPECT_EQ(open.state().setup.length, 17);
     EXPECT_EQ(open.state().setup.help, HelpLevel::NamedOnly);
     EXPECT_EQ(open.state().convention, Convention::DeltoidHalfway);
+    EXPECT_EQ(open.state().own, kept.own);
+    EXPECT_EQ(open.state().setup.mix, kept.mix);
     EXPECT_EQ(open.state().setup.seed, 7U) << "a fresh seed";
+}
+
+TEST(ServicesTest, ARunOfAnySiteIsReadyOnceItsFirstPlatesAreRead)
+{
+    for (const Site site : kSites) {
+        Preferences kept = plainPreferences();
+        kept.mix.sites = SiteSet::only(site);
+        OpenWindow open(kept);
+        ASSERT_TRUE(open.isReady) << wordOf(site);
+        EXPECT_EQ(open.state().picture->plate->view, open.state().request->view);
+    }
 }
 
 TEST(ServicesTest, APolicyFileThatIsGoneIsToldAndTheWindowWorks)
