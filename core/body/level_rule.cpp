@@ -184,6 +184,16 @@ double along(std::string_view limb, std::string_view level, double drawn, const 
     return trunkAlong(level, drawn, bodies);
 }
 
+// However lean a body is, its skin keeps this share of the flesh that is drawn over the bone.
+constexpr double kLeastFlesh = 0.25;
+
+EdgeRow fleshed(EdgeRow edges, double drawnBack, double drawnFront)
+{
+    edges[0] = std::min(edges[0], edges[1] - kLeastFlesh * drawnBack);
+    edges[3] = std::max(edges[3], edges[2] + kLeastFlesh * drawnFront);
+    return edges;
+}
+
 }  // namespace level_detail
 
 BodyMeasures skeletonOf(const BodyMeasures& reference, const BodyMeasures& patient)
@@ -216,9 +226,11 @@ std::vector<LevelRow> patientLevels(const Limb& limb, Degrees azimuth, const Bod
         const SkinMove skin = skinMove(limb.name, level.name, azimuth.value(), bodies);
         LevelRow row;
         row.along = along(limb.name, level.name, level.along.value(), bodies);
-        row.edges =
-            spread({level.skinBack.value() * skin.ratio - skin.added, level.boneBack.value() * boneRatio,
-                    level.boneFront.value() * boneRatio, level.skinFront.value() * skin.ratio + skin.added});
+        row.edges = spread(
+            fleshed({level.skinBack.value() * skin.ratio - skin.added, level.boneBack.value() * boneRatio,
+                     level.boneFront.value() * boneRatio, level.skinFront.value() * skin.ratio + skin.added},
+                    (level.boneBack - level.skinBack).value() * boneRatio,
+                    (level.skinFront - level.boneFront).value() * boneRatio));
         if (!rows.empty())
             row.along = std::max(row.along, rows.back().along + kLeastGap);
         rows.push_back(row);

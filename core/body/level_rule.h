@@ -2,6 +2,7 @@
 //
 // Along the limb, levels follow lengths. Across, bone edges follow the size of the skeleton
 // and skin edges follow the breadths and depths of the survey: fat moves skin, never bone.
+// However lean, a quarter of the drawn flesh stays over every bone.
 // A level the rule does not know follows its limb's length and breadth as a whole.
 #pragma once
 

@@ -82,13 +82,16 @@ struct Territory {
     Line outline;  // the right side, from the waist down to the fold
 };
 
-void addTerritory(Target& target, HazardCode code, Line corners)
+// Asked on the side view's plane, like everything of this target; only what is painted is its own.
+void addTerritory(Target& target, const Target& side, HazardCode code, Line corners)
 {
-    if (auto polygon = Polygon::make(std::move(corners)))
-        target.hazards.push_back({code, HazardKind::Strike, *polygon, *polygon});
+    const auto asked = std::ranges::find(side.hazards, code, &Hazard::code);
+    auto polygon = Polygon::make(std::move(corners));
+    if (polygon && asked != side.hazards.end())
+        target.hazards.push_back({code, HazardKind::Strike, asked->skin, *std::move(polygon)});
 }
 
-void addHazards(Target& target, const Territory& body)
+void addHazards(Target& target, const Target& side, const Territory& body)
 {
     const auto between = [&](double top, double bottom) {
         Line part;
@@ -101,14 +104,14 @@ void addHazards(Target& target, const Territory& body)
     const Line flank = between(upper.back().y, body.trochanter.y);
     upper.insert(upper.end(), flank.begin(), flank.end());
     upper.push_back(body.trochanter);
-    addTerritory(target, HazardCode::Dorsogluteal, std::move(upper));
+    addTerritory(target, side, HazardCode::Dorsogluteal, std::move(upper));
 
     Line lower{body.backSpine, body.trochanter};
     const Line thigh = between(body.trochanter.y, -1e9);
     lower.insert(lower.end(), thigh.begin(), thigh.end());
     lower.push_back({body.coccyx.x, body.outline.back().y});
     lower.push_back(body.coccyx);
-    addTerritory(target, HazardCode::SciaticNerve, std::move(lower));
+    addTerritory(target, side, HazardCode::SciaticNerve, std::move(lower));
 }
 
 }  // namespace hip_behind_detail
@@ -128,7 +131,7 @@ Target hipBehindTarget(const Target& side, const Hip& hip, const Places& behind)
     target.convention = side.convention;
     target.asisToTrochanter = side.asisToTrochanter;
     target.scale = side.scale;
-    addHazards(target, body);
+    addHazards(target, side, body);
     target.construction = {
         {StepCode::FeelBackSpine, FigureKind::Point, {body.backSpine}},
         {StepCode::FeelTrochanter, FigureKind::Point, {body.trochanter}},

@@ -86,7 +86,7 @@ public:
             m_hip.backSpine, m_hip.trochanter, downThigh(kFar), {kFar, -kFar}, {m_hip.backSpine.x, -kFar}};
         Line shown{m_hip.backSpine, m_hip.trochanter, downThigh(m_hip.thighBack)};
         append(shown, reversed(m_hip.thighBack));
-        append(shown, reversed(from(m_hip.trunkBack, m_hip.backSpine.x)));
+        append(shown, reversed(upTo(from(m_hip.trunkBack, m_hip.backSpine.x), m_hip.thighBack.front().x)));
         add(HazardCode::SciaticNerve, HazardKind::Strike, asked, shown);
     }
     void addFront()
@@ -94,18 +94,23 @@ public:
         Line asked{m_hip.spine, m_hip.trochanter, downThigh(kFar), {kFar, kFar}, {m_hip.spine.x, kFar}};
         Line shown{m_hip.spine, m_hip.trochanter, downThigh(m_hip.thighFront)};
         append(shown, reversed(m_hip.thighFront));
-        append(shown, reversed(from(m_hip.trunkFront, m_hip.spine.x)));
+        // The groin is where the drawn thigh begins; the trunk's outline runs on under it.
+        append(shown, reversed(upTo(from(m_hip.trunkFront, m_hip.spine.x), m_hip.thighFront.front().x)));
         add(HazardCode::FrontOfHipLine, HazardKind::Near, asked, shown);
     }
     // Behind the taught region: along the crest to where it is nearest to the region, down its
     // back border, and home by the line from the trochanter to the posterior spine.
     void addDorsogluteal(const Line& behind)
     {
-        const auto nearest =
-            std::ranges::min_element(m_hip.crest, {}, [&](Point p) { return distance(p, behind.front()); });
-        Line border(nearest, m_hip.crest.end());
+        Line down = behind;
+        std::size_t first = nearestOnCrest(behind.front());
+        if (const auto meeting = behind.size() > 1 ? meetsCrest(behind[0], behind[1]) : std::nullopt) {
+            down.front() = meeting->at;  // a fingertip beyond the crest
+            first = meeting->next;
+        }
+        Line border(m_hip.crest.begin() + static_cast<std::ptrdiff_t>(first), m_hip.crest.end());
         std::ranges::reverse(border);
-        append(border, behind);
+        append(border, down);
         border.push_back(m_hip.trochanter);
         add(HazardCode::Dorsogluteal, HazardKind::Strike, border);
     }
@@ -117,6 +122,32 @@ public:
     }
 
 private:
+    struct Meeting {
+        Point at;
+        std::size_t next = 0;  // the crest's next corner toward the back
+    };
+    // Where the way from a to b crosses the crest.
+    [[nodiscard]] std::optional<Meeting> meetsCrest(Point a, Point b) const
+    {
+        for (std::size_t i = 0; i + 1 < m_hip.crest.size(); ++i) {
+            const Point p = m_hip.crest[i];
+            const Point along = m_hip.crest[i + 1] - p;
+            const double turn = cross(b - a, along);
+            if (turn == 0.0)
+                continue;
+            const double way = cross(p - a, along) / turn;
+            const double share = cross(p - a, b - a) / turn;
+            if (way >= 0.0 && way <= 1.0 && share >= 0.0 && share <= 1.0)
+                return Meeting{lerp(a, b, way), i + 1};
+        }
+        return std::nullopt;
+    }
+    [[nodiscard]] std::size_t nearestOnCrest(Point to) const
+    {
+        const auto nearest =
+            std::ranges::min_element(m_hip.crest, {}, [&](Point p) { return distance(p, to); });
+        return static_cast<std::size_t>(nearest - m_hip.crest.begin());
+    }
     [[nodiscard]] Point downThigh(double way) const { return m_hip.trochanter + m_hip.thighAxis * way; }
     // As far down the thigh as its outline is drawn.
     [[nodiscard]] Point downThigh(const Line& outline) const

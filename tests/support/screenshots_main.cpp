@@ -156,6 +156,53 @@ void shootSummary(const QString& folder)
     shot.save("summary");
 }
 
+Preferences only(Site site, bool findings = false)
+{
+    Preferences preferences = plain();
+    preferences.mix = {SiteSet::only(site), findings};
+    return preferences;
+}
+
+// Goes on, by grading off the mark, until a request fits.
+void goOnTo(Shot& shot, const std::function<bool(const Request&)>& fits)
+{
+    while (shot.practice().state().request && !fits(*shot.practice().state().request)) {
+        shot.gradeAt({0.2, 0.1});
+        shot.practice().next();
+    }
+}
+
+void shootSites(const QString& folder)
+{
+    Shot hip(folder, only(Site::Ventrogluteal));
+    hip.practice().placeMark({-7.5, 3.0});
+    hip.save("hip-marking");
+    hip.gradeAt({0.2, 0.1});
+    hip.save("hip-graded-on-target");
+    hip.practice().setCompanionShown(true);
+    hip.save("hip-and-behind");
+    for (const View view : askedViews(Site::VastusLateralis)) {
+        Shot thigh(folder, only(Site::VastusLateralis));
+        goOnTo(thigh, [view](const Request& request) { return request.view == view; });
+        thigh.gradeAt({1.0, 0.4});
+        const std::string name(wordOf(view));
+        thigh.save((name + "-graded").c_str());
+        thigh.practice().setCompanionShown(true);
+        thigh.save((name + "-and-other").c_str());
+    }
+    Shot refused(folder, only(Site::Deltoid, true));
+    goOnTo(refused, [](const Request& request) { return isRuledOut(request); });
+    refused.practice().chooseReason(true);
+    refused.save("not-here");
+    refused.practice().refuse(refused.practice().state().request->finding->code);
+    refused.save("not-here-graded");
+    Preferences spanish = only(Site::Ventrogluteal);
+    spanish.language = QStringLiteral("es");
+    Shot hipInSpanish(folder, spanish);
+    hipInSpanish.gradeAt({0.8, -1.2});
+    hipInSpanish.save("spanish");
+}
+
 void shootLooks(const QString& folder)
 {
     constexpr QPointF kFar{-1.2, -2.4};
@@ -192,7 +239,7 @@ int main(int argc, char** argv)
     QApplication application(argc, argv);
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 2 || !QDir().mkpath(arguments[1])) {
-        QTextStream(stderr) << "usage: screenshooter FOLDER [practice|run|side|summary|looks]" << Qt::endl;
+        QTextStream(stderr) << "usage: screenshooter FOLDER [practice|run|side|summary|sites|looks]" << Qt::endl;
         return 2;
     }
     const QString folder = arguments[1];
@@ -202,6 +249,7 @@ int main(int argc, char** argv)
                                                                    {"run", shootNewRun},
                                                                    {"side", shootSideQuestion},
                                                                    {"summary", shootSummary},
+                                                                   {"sites", shootSites},
                                                                    {"looks", shootLooks}};
     for (const auto& [name, shoot] : kSets) {
         if (only.isEmpty() || only == QLatin1String(name))
