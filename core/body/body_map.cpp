@@ -67,8 +67,23 @@ Result<BodyMap> BodyMap::make(const Plate& plate, const BodyMeasures& reference,
     }
     for (auto& limb : limbs)
         map.m_limbs.push_back(std::move(*limb));
+    map.m_reference = reference;
+    map.m_patient = patient;
     map.shiftToOrigin(plate);
     return map;
+}
+
+std::vector<LimbMap> BodyMap::muscleMaps(const Plate& plate) const
+{
+    const BodyMeasures muscle = muscleOf(m_reference, m_patient);
+    std::vector<LimbMap> maps;
+    for (std::size_t i = 0; i < plate.limbs.size(); ++i) {
+        const Limb& limb = plate.limbs[i];
+        maps.push_back(LimbMap::make(body_map_detail::drawnRows(limb),
+                                     patientLevels(limb, plate.azimuth, m_reference, muscle))
+                           .value_or(m_limbs[i].map));
+    }
+    return maps;
 }
 
 void BodyMap::shiftToOrigin(const Plate& plate)

@@ -49,6 +49,8 @@ public:
     {
         return m_limbs[static_cast<std::size_t>(limb)].patient;
     }
+    // Muscle of every limb, between bone and skin, in the limb's own coordinates.
+    [[nodiscard]] std::vector<LimbMap> muscleMaps(const Plate& plate) const;
     [[nodiscard]] int limbCount() const { return static_cast<int>(m_limbs.size()); }
 
 private:
@@ -61,6 +63,8 @@ private:
     void shiftToOrigin(const Plate& plate);
 
     std::vector<OneLimb> m_limbs;
+    BodyMeasures m_reference;
+    BodyMeasures m_patient;
 };
 
 }  // namespace fb

@@ -1,6 +1,7 @@
 #include "core/body/level_rule.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 #include <string_view>
@@ -194,6 +195,18 @@ EdgeRow fleshed(EdgeRow edges, double drawnBack, double drawnFront)
     return edges;
 }
 
+// What carries flesh; every other measure is bone, or a height.
+constexpr std::array kUpperFlesh{&BodyMeasures::midArmDepth, &BodyMeasures::forearmDepth,
+                                 &BodyMeasures::neckDepth,   &BodyMeasures::shoulderBreadth,
+                                 &BodyMeasures::chestDepth,  &BodyMeasures::chestBreadth,
+                                 &BodyMeasures::waistDepth,  &BodyMeasures::waistBreadth};
+constexpr std::array kLowerFlesh{&BodyMeasures::hipBreadth, &BodyMeasures::buttockDepth,
+                                 &BodyMeasures::thighDepth, &BodyMeasures::lowerThighDepth,
+                                 &BodyMeasures::calfDepth};
+
+// Of a gain in breadth, muscle takes this share: a number of the drawing, not a clinical one.
+constexpr double kMuscleShare = 0.35;
+
 }  // namespace level_detail
 
 BodyMeasures skeletonOf(const BodyMeasures& reference, const BodyMeasures& patient)
@@ -201,18 +214,28 @@ BodyMeasures skeletonOf(const BodyMeasures& reference, const BodyMeasures& patie
     const double boneRatio = patient.boneSize / reference.boneSize;
     BodyMeasures skeleton = patient;
     skeleton.axillaDepth = reference.axillaDepth * (patient.armLength / reference.armLength);
-    for (Cm BodyMeasures::*flesh :
-         {&BodyMeasures::midArmDepth, &BodyMeasures::forearmDepth, &BodyMeasures::neckDepth,
-          &BodyMeasures::shoulderBreadth, &BodyMeasures::chestDepth, &BodyMeasures::chestBreadth,
-          &BodyMeasures::waistDepth, &BodyMeasures::waistBreadth})
+    for (Cm BodyMeasures::*flesh : level_detail::kUpperFlesh)
         skeleton.*flesh = reference.*flesh * boneRatio;
     skeleton.armFat = reference.armFat;
     const double tall = patient.boneStature / reference.boneStature;
-    for (Cm BodyMeasures::*flesh :
-         {&BodyMeasures::hipBreadth, &BodyMeasures::buttockDepth, &BodyMeasures::thighDepth,
-          &BodyMeasures::lowerThighDepth, &BodyMeasures::calfDepth})
+    for (Cm BodyMeasures::*flesh : level_detail::kLowerFlesh)
         skeleton.*flesh = reference.*flesh * tall;
     return skeleton;
+}
+
+BodyMeasures muscleOf(const BodyMeasures& reference, const BodyMeasures& patient)
+{
+    const BodyMeasures skeleton = skeletonOf(reference, patient);
+    BodyMeasures muscle = patient;
+    const auto gain = [&](Cm BodyMeasures::*flesh) {
+        const Cm over = patient.*flesh - skeleton.*flesh;
+        if (over > Cm{})
+            muscle.*flesh = skeleton.*flesh + over * level_detail::kMuscleShare;
+    };
+    std::ranges::for_each(level_detail::kUpperFlesh, gain);
+    std::ranges::for_each(level_detail::kLowerFlesh, gain);
+    muscle.armFat = std::min(patient.armFat, reference.armFat);
+    return muscle;
 }
 
 std::vector<LevelRow> patientLevels(const Limb& limb, Degrees azimuth, const BodyMeasures& reference,

@@ -24,4 +24,8 @@ namespace fb {
 // sex and age alone have a say. Bones are moved by its levels, so that fat moves none of them.
 [[nodiscard]] BodyMeasures skeletonOf(const BodyMeasures& reference, const BodyMeasures& patient);
 
+// The patient's muscle: of what a body gains over its skeleton's flesh, muscle takes a part and
+// fat the rest; a lean body's muscle shrinks with its skin. Heights are the patient's own.
+[[nodiscard]] BodyMeasures muscleOf(const BodyMeasures& reference, const BodyMeasures& patient);
+
 }  // namespace fb

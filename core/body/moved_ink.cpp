@@ -125,10 +125,18 @@ using namespace moved_detail;
 MovedInk movedInk(const Plate& plate, const BodyMap& map, const Patient& patient)
 {
     MovedInk ink;
-    const auto moverOf = [&map](int limb, Layer layer) -> Mover {
+    const std::vector<LimbMap> muscle = map.muscleMaps(plate);
+    const auto moverOf = [&](int limb, Layer layer) -> Mover {
         // Nerves and vessels lie on the bone, as their distances are published.
         if (layer == Layer::Bone || layer == Layer::Nerve || layer == Layer::Vessel)
             return [&map, limb](Point p) { return map.boneToPatient(limb, p); };
+        if (layer == Layer::Muscle) {
+            const Limb& drawn = plate.limbs[static_cast<std::size_t>(limb)];
+            return [&map, &muscle, limb, frame = LimbFrame::at(drawn.joint, drawn.angle)](Point p) {
+                return map.limbFrame(limb).toFrame(
+                    muscle[static_cast<std::size_t>(limb)].toPatient(frame.toLocal(p)));
+            };
+        }
         return [&map, limb](Point p) { return map.toPatient(limb, p); };
     };
     for (const Gradient& gradient : plate.gradients)

@@ -67,6 +67,31 @@ TEST(LevelRuleTest, FatMovesSkinAndNeverBone)
     }
 }
 
+TEST(LevelRuleTest, MuscleLiesBetweenBoneAndSkinAndFatOverIt)
+{
+    const BodyMeasures reference = body(Sex::Male, 172, 70);
+    for (const double weight : {50.0, 70.0, 95.0, 140.0}) {
+        const BodyMeasures patient = body(Sex::Female, 165, weight);
+        const BodyMeasures muscle = muscleOf(reference, patient);
+        for (const View view : kViews) {
+            const Plate& plate = test::plateOf(view);
+            for (const Limb& drawn : plate.limbs) {
+                const auto skin = patientLevels(drawn, plate.azimuth, reference, patient);
+                const auto flesh = patientLevels(drawn, plate.azimuth, reference, muscle);
+                for (std::size_t i = 0; i < skin.size(); ++i) {
+                    // Fat lies over the shoulder too.
+                    EXPECT_GE(flesh[i].along, skin[i].along) << drawn.levels[i].name;
+                    EXPECT_EQ(flesh[i].edges[1], skin[i].edges[1]) << drawn.levels[i].name;
+                    EXPECT_GE(flesh[i].edges[0], skin[i].edges[0] - 1e-9) << drawn.levels[i].name;
+                    EXPECT_LE(flesh[i].edges[3], skin[i].edges[3] + 1e-9) << drawn.levels[i].name;
+                }
+            }
+        }
+    }
+    const BodyMeasures heavy = body(Sex::Male, 172, 140);
+    EXPECT_GT(heavy.thighDepth - muscleOf(reference, heavy).thighDepth, Cm{2.0}) << "fat on a heavy thigh";
+}
+
 TEST(LevelRuleTest, TheArmsLevelsStandAtTheirLengths)
 {
     const BodyMeasures reference = body(Sex::Male, 172, 70);
