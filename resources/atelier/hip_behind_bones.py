@@ -1,9 +1,11 @@
-"""Hip from behind: lumbar spine, sacrum, the two hip bones, the two femurs."""
+"""Hip from behind: lumbar spine, sacrum, the two hip bones, the two femurs.
+
+No ghost of the body here: the program leaves the skin's own contours faintly where it is peeled.
+"""
 import math
 
 from engrave import Line, pen, rim, stipple
-from hip_behind_frame import (ASIS, CREST_LINE, FOLD, INNER_L, INNER_R, MID, SHAFT_IN, SHAFT_OUT, SIDE_L, SIDE_R,
-                              left, right)
+from hip_behind_frame import ASIS, CREST_LINE, MID, SHAFT_IN, SHAFT_OUT, left, right
 from side_tools import hump, pool, rise, soft
 
 SACRUM_EDGE = [(45, 132), (40, 146), (37, 160), (38, 172), (42.6, 184), (43, 194), (38, 207), (31.4, 219), (27.6, 227), (20, 235), (13, 240)]
@@ -12,10 +14,10 @@ SACRUM = [*right(_HALF), *left(_HALF[-2:0:-1])]
 
 # medial border of the hip bone from the crest's hind end down: PSIS, PIIS, notch, spine, lesser notch, tuberosity
 INNER_EDGE = [(47.6, 140), (42, 148), (39.4, 156), (40.4, 164), (45.4, 169.4), (45.6, 176), (44.2, 182), (47.4, 188), (55.6, 190.6), (63.6, 195.6),
-              (69.4, 203), (71, 211), (68.6, 220), (64.4, 231), (58, 243), (50.6, 252.4), (50, 256), (54.4, 259), (58, 265),
+              (69.4, 203), (71, 211), (68.6, 220), (64.4, 231), (58.4, 242), (51, 250.4), (45.4, 256.6), (50, 258.8), (55, 261), (58.4, 267),
               (57.8, 274), (53.6, 284), (48.4, 295), (45.6, 306), (46.4, 317), (51, 325), (58, 328.4)]
-OUTER_EDGE = [ASIS, (117.6, 179), (114.4, 187), (112, 194), (112.6, 201), (114, 208), (112.2, 216), (113, 224), (111, 231), (104, 237),
-              (96, 244), (91, 254), (89.4, 265), (91, 275), (90, 283), (85.6, 290), (81.4, 299), (78.6, 309), (74, 319), (66.6, 326)]
+OUTER_EDGE = [ASIS, (119, 179), (117.6, 187), (117, 195), (118.4, 203), (119, 210), (117, 217), (117.6, 225), (115, 232), (107, 238),
+              (98.6, 244.6), (93, 254), (91, 265), (92, 275), (90.6, 283), (85.6, 290), (81.4, 299), (78.6, 309), (74, 319), (66.6, 326)]
 ILIUM = [(*ASIS, "c"), *CREST_LINE[1:-2], *INNER_EDGE, *OUTER_EDGE[:0:-1]]
 RAMUS = [(47, 309, "c"), (46.6, 318), (51, 325.4, "c"), (40, 319.6), (30, 311.6), (20, 301), (10.4, 288), (4, 278), (3.4, 262), (9, 253.6), (24, 250), (44, 246), (66, 240, "c"),
          (68, 254, "c"), (48, 257), (34, 261), (25.4, 266.4), (22.4, 275.6), (26, 287), (33.6, 297), (41, 304)]
@@ -28,32 +30,26 @@ def outline(p, shape, thick=1.3, thin=.3, press=None):
     p.ink(rim(shape, thin, thick, press=press), "bone-line")
 
 
-def ghost(p):
-    """The body's outline, barely there, so that bared bones do not float."""
-    for limb, ln, a, b in (("pelvis", SIDE_R, .1, .62), ("pelvis", SIDE_L, .1, .62), ("thigh", SIDE_R, .58, .8), ("thigh-left", SIDE_L, .58, .8),
-                           ("thigh", INNER_R, .12, .52), ("thigh-left", INNER_L, .12, .52), ("pelvis", right(FOLD), 0, 1), ("pelvis", left(FOLD), 0, 1)):
-        p.on("bone", limb)
-        p.ink(pen(Line(ln), [.05, .7, .7, .7, .05], a, b), "bone-shade", .6)
-
-
 def spine(p):
     p.on("bone", "pelvis", "lumbar-vertebrae", "Lumbar vertebrae")
-    for y, s in ((82, .97), (106, 1)):
-        body = [(-20 * s, y - 9), (0, y - 10), (20 * s, y - 9), (18 * s, y), (21 * s, y + 8), (0, y + 9), (-21 * s, y + 8), (-18 * s, y)]
-        p.area(right(body), "bone-base", .8)
-        p.ink(rim(right(body), .2, .8), "bone-line", .6)
+    for y, s, o in ((80, .97, .6), (107, 1, 1)):
+        body = [(-27 * s, y - 9), (0, y - 10), (27 * s, y - 9), (24.6 * s, y), (28 * s, y + 9), (0, y + 10.4), (-28 * s, y + 9), (-24.6 * s, y)]
+        p.area(right(body), "bone-base", .85 * o)
+        p.ink(rim(right(body), .25, 1.0), "bone-line", .75 * o)
         for side in (right, left):
-            wing = [(13, y - 5), (28, y - 7), (40 * s, y - 8, "c"), (42.6 * s, y - 5.4), (41 * s, y - 2.4, "c"), (28, y - .6), (13, y + 3)]
-            p.area(side(wing), "bone-base")
-            p.ink([pen(side([(13, y - 5), (28, y - 7), (40 * s, y - 8)]), [.3, .4, .2]),
-                   pen(side([(41.6 * s, y - 7), (42.6 * s, y - 5.4), (41 * s, y - 2.4), (28, y - .6), (13, y + 3)]), [.3, .8, 1.0, 1.0, .4])], "bone-line", .85)
-        half = [(5, y - 6), (8, y - 13), (14, y - 15), (17, y - 9), (13.4, y - 1), (16.4, y + 6), (15, y + 12), (9, y + 13), (6, y + 7)]
-        lamina = [(0, y - 4), *half, (0, y + 5), *[(-a, b) for a, b in half[::-1]]]
-        p.area(right(lamina), "bone-light")
-        p.ink(rim(right(lamina), .3, 1.2), "bone-line")
-        sp = [(-2.2, y - 5), (0, y - 6), (2.2, y - 5), (3, y + 4), (4.4, y + 11), (0, y + 14), (-4.4, y + 11), (-3, y + 4)]
-        p.area(right(sp), "bone-light")
-        p.ink(rim(right(sp), .3, 1.3), "bone-line")
+            wing = [(16, y - 6), (30, y - 8), (44 * s, y - 9, "c"), (47 * s, y - 6), (45.4 * s, y - 2.6, "c"), (30, y - .6), (16, y + 3)]
+            p.area(side(wing), "bone-base", o)
+            p.ink([pen(side([(16, y - 6), (30, y - 8), (44 * s, y - 9)]), [.3, .4, .2]),
+                   pen(side([(46 * s, y - 8), (47 * s, y - 6), (45.4 * s, y - 2.6), (30, y - .6), (16, y + 3)]), [.3, .8, 1.0, 1.0, .4])], "bone-line", .85 * o)
+        # two plates of the arch with their joint processes, the lower pair reaching down onto the next bone
+        half = [(6, y - 7), (11, y - 13), (17, y - 13.6), (20, y - 8), (17, y), (18.4, y + 8), (17, y + 15), (10.6, y + 16), (7.4, y + 9)]
+        lamina = [(0, y - 7), *half, (0, y + 8), *[(-a, b) for a, b in half[::-1]]]
+        p.area(right(lamina), "bone-light", o)
+        p.ink(rim(right(lamina), .3, 1.1), "bone-line", .9 * o)
+        sp = [(-2.8, y - 7), (0, y - 8), (2.8, y - 7), (3, y + 3), (3.8, y + 13, "c"), (-3.8, y + 13, "c"), (-3, y + 3)]
+        p.area(right(sp), "bone-light", o)
+        p.ink([pen(right([(2.8, y - 7), (3, y + 3), (3.8, y + 13)]), [.3, 1.0, 1.1]), pen(right([(-3.8, y + 13), (3.8, y + 13)]), [.6, 1.1, .8]),
+               pen(right([(-2.8, y - 7), (-3, y + 3), (-3.8, y + 13)]), [.2, .5, .6])], "bone-line", .9 * o)
 
 
 def sacrum(p):
@@ -150,7 +146,6 @@ def washes(p):
 
 def draw(p):
     washes(p)
-    ghost(p)
     spine(p)
     femur(p, "thigh-left", left)
     femur(p, "thigh", right)

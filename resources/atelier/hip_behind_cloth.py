@@ -1,43 +1,33 @@
 """Hip from behind: the shirt drawn up at the waist, the folded sheet over the thighs and the couch beside them."""
-import math
-
 from engrave import Line, contour, pen, ramp
-from hip_behind_frame import SIDE_R
+from hip_behind_frame import SIDE_L, SIDE_R
 from side_cloth import fold
 from side_tools import hump, rise, soft
 
-# the sheet's top edge is folded over once: the fold above, the free edge below it; it climbs from the couch over the thighs
-TOP = [(4, 403), (22, 400.4), (36, 396.4), (46, 389.6), (55, 382.6), (68, 378.8), (92, 376.8), (124, 375.6), (162, 376.4), (196, 380), (219, 386.4), (243, 380),
-       (282, 374.6), (322, 372.8), (356, 373.8), (376, 377), (388, 383), (397, 391), (409, 396.6), (424, 399.6), (437, 401.4)]
-LOW = [(4, 423), (24, 420), (38, 415.6), (48, 408.6), (60, 402.4), (86, 399), (124, 397.6), (162, 398.4), (196, 402), (219, 408.6), (243, 402),
-       (282, 396.4), (322, 394.6), (356, 395.8), (378, 399), (391, 405), (402, 412.6), (416, 417.4), (437, 420.6)]
+# the sheet lies straight across body and couch, a little aslant; its top edge is folded over once
+TOP = [(9, 358), (30, 356.6), (44, 353.4), (56, 349.4), (70, 347.6), (110, 346.8), (160, 346.6), (206, 347), (240, 346.4), (290, 345), (340, 343.8), (368, 344.2),
+       (382, 346.6), (395, 350), (410, 352), (431, 352.6)]
+LOW = [(9, 377), (32, 375.4), (46, 371.6), (58, 368), (74, 366), (112, 365), (160, 365.4), (206, 366.4), (240, 365.6), (290, 363.6), (340, 362.6), (370, 363.2),
+       (384, 366.2), (397, 370.4), (411, 372.8), (431, 373.4)]
 HEM = [(68, 60), (76, 63), (104, 67), (146, 70.6), (190, 73.6), (222, 74.6), (256, 72.8), (300, 69), (340, 64.6), (366, 60.6), (372.6, 57.4)]
 
 
 def sheet(p):
     p.on("cloth", "pelvis")
-    p.area([(*TOP[0], "c"), *TOP[1:-1], (*TOP[-1], "c"), (440, 482, "c"), (0, 482, "c")], "wash.sheet")
+    cloth = [(*TOP[0], "c"), *TOP[1:-1], (*TOP[-1], "c"), (432, 400), (431, 440), (429, 480, "c"), (11, 480, "c"), (9, 440), (8, 400)]
+    p.area(cloth, "wash.sheet")
     top, low = Line(TOP), Line(LOW)
-    # thighs under the cloth: each a broad round that falls off to the right, to the couch and into the sag between them
-    for name, x, y, r in (("side", 396, 430, 44), ("sag", 222, 440, 58)):
-        p.area([(x + r * math.cos(k * math.pi / 6), y + min(r * math.sin(k * math.pi / 6), 46)) for k in range(12)], "wash.sheet." + name)
-    p.ink(pen([(219, 396), (219.8, 416), (219.4, 442), (219, 472)], [.05, .9, 1.1, .7, .05]), "cloth-line", .75)
-    # the fold's rounded rim, the free edge and its shadow
-    soft(p, low.shifted(-8, .02, .98), low.part(.02, .98), "cloth-shade", .3, 5, hump(.6))
-    soft(p, low.shifted(10, .02, .98), low.part(.02, .98), "cloth-shade", .5, 7, hump(.6))
-    ends = lambda t: ramp(t, (0, .05), (.1, .9), (.5, .9), (.9, 1), (1, .05))
-    p.ink(contour(low, .45, 1.1, side=1, press=ends), "cloth-line")
-    p.ink(contour(top, .5, 1.1, side=-1, press=ends), "cloth-line")
-    for a, w, wt in (([(196, 381), (208, 390), (216, 402)], 6, .7), ([(243, 381), (232, 390), (223, 402)], -6, .8), ([(112, 376.6), (119, 386), (121, 396)], -5, .5),
-                     ([(350, 374), (343, 384), (341, 394)], 5, .5), ([(48, 390), (52, 398), (50, 407)], -4, .6), ([(394, 390), (392, 398), (396, 406)], 4, .8)):
-        fold(p, a, w, wt, .3)
-    fold(p, [(192, 404), (202, 420), (207, 442), (208, 464)], 9, .8, .34)
-    fold(p, [(248, 403), (238, 420), (233, 440), (232, 458)], -9, .8, .38)
-    fold(p, [(58, 404), (50, 420), (47, 448)], -8, .8, .3)
-    fold(p, [(386, 404), (395, 420), (398, 448)], 9, 1.0, .42)
-    fold(p, [(128, 402), (140, 418), (146, 440)], 7, .5, .2)
-    fold(p, [(300, 399), (290, 416), (286, 436)], -7, .5, .22)
-    fold(p, [(404, 415), (412, 430), (414, 446)], 5, .6, .24)
+    soft(p, low.shifted(-8, .02, .98), low.part(.02, .98), "cloth-shade", .24, 5, hump(.6))
+    soft(p, low.shifted(11, .02, .98), low.part(.02, .98), "cloth-shade", .46, 7, hump(.6))
+    ends = lambda t: ramp(t, (0, .1), (.1, .9), (.4, .6), (.7, .9), (1, .1))
+    p.ink(contour(low, .4, 1.0, side=1, press=ends), "cloth-line")
+    p.ink(contour(top, .45, 1.0, side=-1, press=ends), "cloth-line")
+    # slack folds run crosswise, from one side of the couch to the other; none follows the legs
+    for a, w, wt, d in (([(30, 394), (72, 386), (124, 388), (176, 398)], 9, .7, .3), ([(150, 380), (206, 388), (262, 388), (306, 380)], 8, .7, .3),
+                        ([(268, 402), (318, 392), (366, 390), (408, 398)], 10, .9, .38), ([(60, 418), (118, 412), (176, 418), (226, 430)], 9, .6, .26),
+                        ([(244, 424), (300, 416), (352, 418), (396, 428)], 9, .7, .28), ([(120, 358), (150, 353.6), (184, 354.6)], 4, .5, .2),
+                        ([(284, 357), (316, 352), (350, 353.4)], 4, .5, .22)):
+        fold(p, a, w, wt, d)
 
 
 def shirt(p):
@@ -70,16 +60,28 @@ def shadow(p):
 
 
 def ground(p):
-    """The body's shadow on the couch, to its right."""
+    """The couch: its two edges, the body's shadow on it (stronger to the right), a few wrinkles drawn out from under the body.
+
+    The edges hang on the thighs: beyond the pelvis's skin every level stretches apart, and straight lines would wave.
+    """
+    for limb, x, s in (("thigh-left", 9, -1), ("thigh", 431, 1)):
+        p.on("cloth", limb)
+        for off, w, o in ((0, .9, .8), (4.4, .6, .5)):
+            x1 = x + s * off
+            p.ink(pen([(x1, 6), (x1 - s * .8, 120), (x1 + s * .6, 220), (x1, 306)], [.05, w, w * .7, w, .05]), "cloth-line", o)
     p.on("cloth", "pelvis")
-    edge = Line([(375, 16), (373, 40), (368.4, 60), *[q for q in SIDE_R if 80 < q[1] < 380], (384, 400)])
-    soft(p, edge.shifted(-15), edge, "cloth-shade", .5, 8, rise((0, 0), (.15, .5), (.5, 1), (1, 1)))
+    for edge, width, depth in (([(375, 16), (373, 40), (366.6, 56), *[q for q in SIDE_R if 60 < q[1] < 350], (375.6, 362)], -9.5, .5),
+                               ([(66, 16), (68, 40), (74, 56), *[q for q in SIDE_L if 60 < q[1] < 350], (64.4, 362)], 6.5, .3)):
+        line = Line(edge)
+        soft(p, line.shifted(width), line, "cloth-shade", depth, 7, rise((0, 0), (.15, .5), (.5, 1), (1, 1)))
+    for a, w, d in (([(386, 236), (402, 228), (420, 226)], -5, .3), ([(385, 292), (402, 300), (422, 302)], 5, .3), ([(373, 116), (392, 106), (414, 104)], -4, .24),
+                    ([(55, 238), (40, 230), (22, 229)], 4, .24), ([(56, 294), (40, 303), (20, 304)], -4, .26), ([(68, 112), (48, 102), (26, 101)], 4, .2)):
+        fold(p, a, w, .6, d)
 
 
 def draw(p):
-    p.radial("wash.sheet", "pelvis", (220, 120), 360, [(0, "cloth-light"), (.9, "cloth-light"), (1, "cloth-light", 0)])
-    for name, at, r, o in (("side", (396, 430), 44, .58), ("sag", (222, 440), 58, .72)):
-        p.radial("wash.sheet." + name, "pelvis", at, r, [(0, "cloth-shade", o), (.35, "cloth-shade", o * .72), (.7, "cloth-shade", o * .2), (1, "cloth-shade", 0)])
+    # a fade that runs down the plate only: one that ran outward would shrink with a lean body and bare the thighs
+    p.linear("wash.sheet", "pelvis", (220, 346), (220, 479), [(0, "cloth-light"), (.5, "cloth-light"), (.8, "cloth-light", .6), (1, "cloth-light", 0)])
     p.linear("wash.shirt", "pelvis", (220, 76), (220, 2), [(0, "cloth-base"), (.56, "cloth-base"), (1, "cloth-base", 0)])
     shadow(p)
     ground(p)

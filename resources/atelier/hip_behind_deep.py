@@ -1,5 +1,5 @@
 """Hip from behind, left side: what lies under the gluteus maximus, which is cut away between its two ends."""
-from engrave import Line, fibres, pen, ribbon, rim
+from engrave import Line, between, fibres, pen, ribbon
 from hip_behind_flesh import SCIATIC
 from hip_behind_frame import left
 from side_flesh import cord
@@ -40,10 +40,11 @@ def rotators(p):
 def cords(p):
     """Seen through the window: sciatic nerve below the piriformis, ligament to the tuberosity, a twig of the artery."""
     p.on("muscle", "pelvis", "sacrotuberous-ligament", "Sacrotuberous ligament")
-    lig = [(44, 180, "c"), (47.4, 204), (50, 232), (53, 258), (60, 284), (66, 300, "c"), (52, 304, "c"), (46, 284), (40, 262), (32, 242), (24, 228, "c"), (32, 218), (39, 202)]
-    p.area(left(lig), "tendon")
-    p.ink(fibres([left([(43, 186), (27, 227)]), left([(48, 226), (35, 246)]), left([(53, 262), (43, 272)]), left([(63, 296), (54, 300)])], 4, .5, lift=.12), "tendon-line", .8)
-    p.ink(rim(left(lig), .25, 1.1), "tendon-line")
+    lig = [(46, 168, "c"), (45, 186), (47, 208), (49.6, 232), (53, 256), (60, 278), (70, 296, "c"), (62, 303), (50, 307, "c"), (47, 290), (41, 268), (31, 248), (15, 238, "c"), (27, 226), (37, 206), (40, 184)]
+    p.area(left(lig), "tendon", .92)
+    p.ink(fibres([left([(45, 174), (18, 236)]), left([(47, 206), (30, 240)]), left([(51, 244), (40, 264)]), left([(58, 274), (46, 286)]), left([(68, 296), (52, 304)])], 6, .45, lift=.15), "tendon-line", .75)
+    p.ink([pen(left([(45, 186), (47, 208), (49.6, 232), (53, 256), (60, 278), (69, 294)]), [.05, .6, .8, .8, .05]),
+           pen(left([(18, 239), (31, 248), (41, 268), (47, 290), (50, 305)]), [.05, .5, .6, .05])], "tendon-line")
     p.on("muscle", "pelvis")
     nerve = Line(SCIATIC)
     start = next(t / 200 for t in range(201) if nerve(t / 200)[1] > 237)
@@ -60,15 +61,12 @@ def stumps(p):
     p.on("muscle", "pelvis", "gluteus-maximus", "Gluteus maximus")
     org = [(63, 130, "c"), (52, 144), (44, 160), (40.6, 176), (37, 196), (29, 216), (18, 236), (8, 254), (3, 268, "c"), (10, 275, "c"), (20, 260), (30, 242), (40, 220), (47, 200), (52, 184),
            (56, 166), (64, 152), (73, 141, "c")]
-    end = [(147, 262, "c"), (152, 282), (154, 304), (153, 326), (147, 348), (138, 363), (130, 369, "c"), (116, 363, "c"), (122, 350), (129, 337), (131, 324), (137, 309), (138, 297), (143, 282)]
-    for shape, whole, cut, skew, r in ((org, org[:9], org[:8:-1], .1, 1.7), (end, end[:7], end[:6:-1], -.1, 1.5)):
-        p.area(left(shape), "wash.stump")
+    end = [(147, 262, "c"), (150.4, 281), (151, 302), (148.6, 323), (142.6, 343), (134, 357), (127, 364, "c"), (113, 359, "c"), (120, 345), (127, 329), (132, 313), (136, 298), (141, 281)]
+    for shape, whole, cut in ((org, org[:9], org[:8:-1]), (end, end[:7], end[:6:-1])):
         whole, cut = Line(left([q[:2] for q in whole])), Line(left([q[:2] for q in cut]))
-        # the fibres keep the slant they had: down and out
-        a, b = (0, .88) if skew > 0 else (.12, 1)
-        lines(p, [whole.part(a, b), cut.part(max(0, skew) + a * (1 - skew) if skew > 0 else 0, 1 if skew > 0 else .86)], 11, .62, .8, v0=.02, v1=.98, lift=.12)
-        s = -1 if skew > 0 else 1
-        face = Line(cut.shifted(s * r, .02, .98))
-        p.area(ribbon(face, [.4, 3, 3.6, 3, .4]), "muscle-light", .85)
-        p.ink(pen(face.shifted(-s * 1.5), [.05, .5, .6, .4, .05]), "muscle-line", .7)
-        p.ink(rim(left(shape), .3, 1.3), "muscle-line")
+        p.area(left(shape), "muscle-light", .5)
+        soft(p, cut, whole, "muscle-base", .96, 7, lambda s: 1)
+        # a few fibres keep the slant they had, down and out; the cut itself is one pale line where the colour lifts off
+        lines(p, [whole.part(0, .9), between(whole, cut, .8).part(.08, 1)] if shape is org else [between(cut, whole, .25).part(0, .9), whole.part(.1, 1)], 6, .5, .6, lift=.3)
+        p.ink(pen(cut, [.3, 1.0, 1.3, 1.0, .3]), "tendon", .9)
+        p.ink(pen(whole, [.1, .8, .9, .7, .1]), "muscle-line", .8)

@@ -8,16 +8,17 @@ from side_flesh import cord
 
 # it crosses PSIS-tuberosity at 0.31 and tuberosity-trochanter at 0.48, then runs straight down the thigh
 SCIATIC = [(44, 190), (49.6, 204), (58, 219), (69, 236), (80, 254), (89.4, 272), (96.5, 291.4), (99, 309), (99.8, 330), (100, 352), (100, 376), (100, 398)]
-GLUTEAL = [(70, 208), (78, 205), (92, 203), (108, 206), (122, 210), (136, 213), (147, 215)]
-UPPER = [(74, 205), (84, 198), (98, 191.6), (112, 188), (126, 187), (138, 189.6)]
-LOWER = [(92, 203), (106, 210), (118, 217.4), (130, 223), (140, 226)]
+# from behind the branches vanish round the front of the blade: they taper out on its face
+GLUTEAL = [(70, 208), (78, 205), (90, 203), (104, 204.4), (116, 207.6)]
+UPPER = [(74, 205), (84, 198), (96, 192), (107, 188.6), (115, 187.6)]
+LOWER = [(88, 203), (98, 206.6), (106, 211), (111, 215)]
 
 
 def vessels(p):
     p.on("vessel", "pelvis", "superior-gluteal-artery", "Superior gluteal artery")
     for side in (left, right):
-        for w, pts in (([.3, 3.4, 3.0, 2.4, 1.6, .2], [(67, 213), (75, 203), (90, 198), (106, 200), (122, 203), (138, 206)]),
-                       ([2.6, 2.2, 1.6, .9, .2], [(74, 203), (84, 192), (98, 183), (112, 178), (124, 176)]),
+        for w, pts in (([2.2, 3.4, 3.0, 2.2, 1.2, .2], [(70.6, 207.6), (76, 202), (88, 198.4), (100, 199), (110, 201), (117, 203.4)]),
+                       ([2.6, 2.2, 1.6, .9, .2], [(74, 203), (83, 193), (94, 184.6), (105, 179.4), (113, 177.6)]),
                        ([2.0, 1.6, 1.0, .2], [(73, 203), (70, 190), (72, 176), (78, 162)])):
             ln = Line(side(pts))
             p.area(ribbon(ln, w), "artery")
@@ -31,7 +32,12 @@ def nerves(p):
             cord(p, side(pts), w, ticks=n)
     p.on("nerve", "pelvis", "sciatic-nerve", "Sciatic nerve")
     for side in (left, right):
-        cord(p, side(SCIATIC), [1.4, 7, 8.6, 8.4, 8, 7.6, 7.2, 7], ticks=8)
+        # under the piriformis it is only seen through
+        ln = Line(SCIATIC)
+        start = next(t / 400 for t in range(401) if ln(t / 400)[1] > 226)
+        for a, o in ((0, .3), (start * .4, .35), (start * .75, .4)):
+            p.area(ribbon(side(ln.part(a, start * 1.02, 4)), [4.4, 6.2, 7.2]), "nerve", o)
+        cord(p, side(ln.part(start, 1)), [7.2, 8.6, 8.4, 8, 7.6, 7.2, 7], ticks=7)
 
 
 def draw(p):

@@ -18,17 +18,18 @@ def left(points):
 
 
 # -- skin outlines, top to bottom: flank, over the crest, gluteus medius, trochanter, thigh -----------
-SIDE_R = right([(153, -6), (150, 14), (147.2, 32), (146, 48), (144.8, 64), (144.8, 80), (146.2, 95), (148.8, 110), (150.8, 123), (150.4, 135),
-                (148.2, 146), (147.8, 157), (149.8, 173), (153, 191), (155.4, 208), (156.6, 222), (157.6, 237), (159, 252), (161, 268), (162.8, 285),
-                (164.2, 304), (165.2, 325), (165.4, 345), (164.6, 372), (162.8, 410), (160.6, 445), (158.6, 468), (156.5, 490)])
-SIDE_L = left([(152, -6), (149.6, 14), (147, 32), (146, 48), (145.2, 63), (145.8, 78), (147.8, 93), (150.4, 107), (151.6, 119), (150.6, 131),
-               (148.2, 142), (147.8, 154), (149.6, 172), (152.8, 191), (155.2, 208), (156.4, 222), (157.4, 237), (159, 252), (161, 268), (162.8, 285),
-               (164.4, 304), (165.2, 325), (165.2, 345), (164.2, 372), (162.4, 410), (160.4, 445), (158.4, 468), (156, 490)])
+SIDE_R = right([(153, -6), (149.6, 14), (147.6, 32), (146, 48), (143, 62), (141.8, 76), (142.6, 90), (145.6, 104), (149, 118), (151, 131),
+                (151.6, 145), (151.6, 159), (151.8, 174), (152.5, 188), (153.5, 202), (155, 217), (157, 233), (159.2, 250), (161, 267), (160.8, 283),
+                (159.4, 301), (157.6, 320), (156.2, 340), (155.4, 360), (155, 385), (154.6, 410), (154, 445), (153.4, 468), (152.6, 490)])
+SIDE_L = left([(152, -6), (149.2, 14), (147.4, 32), (146, 48), (143.6, 61), (142.6, 74), (143.6, 88), (146.6, 102), (149.8, 115), (151.4, 128),
+               (151.8, 143), (151.6, 158), (151.6, 173), (152.3, 188), (153.3, 202), (154.8, 217), (156.8, 233), (159, 250), (161, 267), (161, 283),
+               (159.8, 301), (158, 320), (156.6, 340), (155.6, 360), (155, 385), (154.6, 410), (154, 445), (153.2, 468), (152.4, 490)])
 # the thighs lie side by side and touch down to the sheet
 INNER_R = right([(.6, 300), (.6, 318), (.4, 336), (.4, 356), (.8, 380), (2, 410), (4.4, 446), (6.4, 468), (9, 490)])
 INNER_L = left([(0, 300), (0, 318), (.2, 336), (.2, 356), (.2, 380), (1.4, 410), (4, 446), (6, 468), (9, 490)])
-# the gluteal fold: from the cleft's end out and up until it loses itself on the side of the thigh
-FOLD = [(1.6, 325), (7, 329.6), (19, 332.6), (36, 333.2), (54, 331.4), (71, 327.4), (86, 321.8), (99, 314.4), (109, 305.6)]
+# the gluteal folds: deepest in their inner third, nearly level, dying outward; the right one lower and shorter
+FOLD_L = [(1.2, 325), (7, 329), (19, 332), (36, 333), (54, 332.6), (71, 331), (87, 328.4), (101, 325), (110, 322)]
+FOLD_R = [(1.2, 326), (7, 330.4), (19, 333.8), (36, 335), (53, 334.8), (69, 333.4), (84, 331), (97, 328)]
 
 # -- bones ---------------------------------------------------------------------------------------------
 ASIS, CREST, PSIS = (118, 172), (108, 110), (45, 155)
@@ -47,8 +48,9 @@ def names(p):
     p.hang("thigh-left", "hip-left", (2 * MID - HIP[0], HIP[1]), 0, "pelvis")
     sr, sl, ir, il = Line(SIDE_R), Line(SIDE_L), Line(INNER_R), Line(INNER_L)
     out = Line(SHAFT_OUT)
-    # the skeleton's extent: vertebra, crest, crest, trochanters; at the fold the shafts' inner edges, so that the seats broaden with fat
-    for name, y, b in (("waist", 48, 42), ("crest", 110, 109), ("psis", 155, 128.4), ("hip", 258, 135.6), ("fold", 322, 101.2)):
+    # the waist's level lies at its narrowest, else fat would double the dip between waist and crest
+    # the skeleton's extent: vertebra, crest, crest, trochanters; at the fold the sitting bones, so that the seats broaden with fat
+    for name, y, b in (("waist", 74, 46), ("crest", 110, 109), ("psis", 155, 122), ("hip", 258, 135.6), ("fold", 322, 78)):
         p.level("pelvis", name, (MID, y), (1, 0), sl.at_y(y)[0] - MID, -b, b, sr.at_y(y)[0] - MID)
     # the hip's own axis runs medial to the shaft, so the bone's inner edge is set just inside the axis
     for name, y, b in (("trochanter", 268, -21.8), ("thigh-upper", 323, -6), ("mid-thigh", 468, -6)):

@@ -1,18 +1,18 @@
 """Hip from behind: muscles of loin and thigh, gluteus medius, and the gluteus maximus of the right side."""
 import hip_behind_deep
-from engrave import Line, between, fibres, pen, rim
-from hip_behind_frame import CREST_LINE, MID, left, right
-from side_muscles import glints, lines, muscle
+from engrave import Line, between, contour, fibres, pen, rim
+from hip_behind_frame import MID, left, right
+from side_muscles import glints, lines
 from side_tools import hump, pool, rise, soft
 
 ORIGIN = [(63, 130), (52, 144), (44, 160), (40.6, 176), (37, 196), (29, 216), (18, 236), (8, 254), (3, 268)]       # of the maximus
 TOP_EDGE = [(63, 130), (76, 142), (92, 164), (110, 192), (127, 220), (139, 242), (147, 262)]
-LOW_EDGE = [(3, 268), (6, 284), (15, 302), (29, 318), (48, 332), (70, 344), (94, 355), (114, 364), (130, 369)]
-INTO_BAND = [(147, 262), (152, 282), (154, 304), (153, 326), (147, 348), (138, 363), (130, 369)]
+LOW_EDGE = [(3, 268), (6, 284), (15, 302), (29, 318), (48, 332), (70, 344), (92, 354), (111, 361), (127, 364)]
+INTO_BAND = [(147, 262), (150.4, 281), (151, 302), (148.6, 323), (142.6, 343), (134, 357), (127, 364)]
 MAXIMUS = [(*ORIGIN[0], "c"), *TOP_EDGE[1:-1], *INTO_BAND[:-1], (*INTO_BAND[-1], "c"), *LOW_EDGE[-2:0:-1], (*LOW_EDGE[0], "c"), *ORIGIN[-2:0:-1]]
 # the medius: from the crest in front of the hind gluteal line, narrowing to the trochanter's side
 MED_TOP = [(66, 131), (76, 121.6), (88, 115.4), (100, 113), (112, 114), (122, 119.4), (128, 128)]
-MED_SIDE = [(128, 128), (134, 142), (140.6, 160), (146, 182), (149.4, 206), (149.6, 228), (146, 246), (138.6, 264)]
+MED_SIDE = [(128, 128), (133.6, 140), (139.6, 158), (144, 181), (146.6, 204), (147.6, 226), (145, 245), (138.6, 264)]
 MED_BACK = [(66, 131), (74, 150), (86, 176), (100, 204), (112, 228), (122, 246), (129, 262)]
 MEDIUS = [(*MED_TOP[0], "c"), *MED_TOP[1:-1], *MED_SIDE[:-1], (*MED_SIDE[-1], "c"), (134, 271), (*MED_BACK[-1], "c"), *MED_BACK[-2:0:-1]]
 
@@ -43,11 +43,11 @@ def loin(p):
     """Above the crest: the erector's columns under their fascia, edges of latissimus and outer oblique."""
     for side, tag in ((left, "l"), (right, "r")):
         p.on("muscle", "pelvis", "external-oblique", "External oblique")
-        obl = [(110, 40, "c"), (141.4, 40, "c"), (141, 48), (139.6, 66), (140, 84), (143, 102), (144.6, 115), (143, 125), (138, 133), (131, 139, "c"), (130.6, 132), (126, 121),
+        obl = [(110, 40, "c"), (141.4, 40, "c"), (141, 48), (137.6, 64), (136.8, 78), (138.4, 93), (140.6, 107), (140, 118), (136, 128), (130.8, 138, "c"), (130.6, 132), (126, 121),
                (118, 113.2), (108, 109.4), (98, 109.6, "c"), (100, 84), (106, 56)]
         p.area(side(obl), "wash.oblique." + tag)
-        lines(p, [side([(116, 48), (140, 40)]), side([(106, 76), (139, 84)]), side([(101, 104), (132, 126)])], 5, .5, .7, lift=.2)
-        p.ink(pen(side([(141.4, 44), (139.6, 66), (140, 84), (143, 102), (144.6, 115), (143, 125), (138, 133)]), [.05, .6, .8, 1.0, .9, .2]), "muscle-line")
+        lines(p, [side([(114, 48), (139, 50)]), side([(106, 78), (136, 80)]), side([(102, 92), (138, 104)]), side([(101, 106), (131, 132)])], 6, .5, .7, lift=.2)
+        p.ink(pen(side([(141, 48), (137.6, 64), (136.8, 78), (138.4, 93), (140.6, 107), (140, 118), (136, 128), (131, 138)]), [.05, .6, .8, .9, .7, .1]), "muscle-line")
     for side in (left, right):
         p.on("muscle", "pelvis", "latissimus-dorsi", "Latissimus dorsi")
         lat = [(49, 40, "c"), (117, 40, "c"), (112, 56), (104, 84), (97, 109.6, "c"), (88, 110.4), (78, 100), (66, 80), (54, 56)]
@@ -72,18 +72,18 @@ def loin(p):
 
 def thigh(p, side, tag):
     belly, pale = (f"wash.{n}.{tag}" for n in ("belly", "pale"))
-    few = 3 if tag == "r" else 4                        # most of the right side lies under the maximus
+    few = 2 if tag == "r" else 3                        # most of the right side lies under the maximus
     p.on("muscle", "pelvis", "vastus-lateralis", "Vastus lateralis")
-    vl = [(111, 318, "c"), (116, 305), (125, 294), (137, 286), (152, 276, "c"), (157, 290), (159.4, 314), (160, 342), (159.2, 372), (158, 404, "c"), (102.4, 404, "c"), (105, 376)]
+    vl = [(111, 318, "c"), (116, 305), (125, 294), (137, 286), (150, 276, "c"), (153, 292), (152.4, 314), (150.6, 342), (149.8, 372), (149, 404, "c"), (102.4, 404, "c"), (105, 376)]
     p.area(side(vl), belly)
-    lines(p, [side([(114, 314), (148, 288)]), side([(112, 350), (142, 350)]), side([(107, 384), (140, 384)]), side([(104, 400), (139, 400)])], few, .5, .7, lift=.15)
+    lines(p, [side([(114, 314), (146, 288)]), side([(112, 350), (142, 350)]), side([(107, 384), (140, 384)]), side([(104, 400), (139, 400)])], few, .5, .7, lift=.15)
     if tag == "l":
         p.ink(pen(side([(108, 350), (111, 318), (116, 305), (125, 294), (137, 286), (150, 277)]), [.05, 1.0, 1.0, .8, .6, .2]), "muscle-line", .9)
     p.on("muscle", "pelvis", "adductor-magnus", "Adductor magnus")
     add = [(-.3, 316, "c"), (20, 300), (48, 306), (76, 312), (104, 301, "c"), (113, 306), (111, 340), (105, 376), (102, 404, "c"), (0, 404, "c"), (-.2, 380)]
     p.area(side(add), belly)
     lines(p, [side([(60, 318), (74, 316)]), side([(78, 336), (104, 318)]), side([(86, 366), (108, 346)])], few, .5, .7, lift=.15)
-    lines(p, [side([(10, 312), (40, 316)]), side([(8, 350), (38, 350)]), side([(8, 390), (36, 390)]), side([(8, 402), (35, 402)])], 4, .5, .7, lift=.18)
+    lines(p, [side([(10, 312), (40, 316)]), side([(8, 350), (38, 350)]), side([(8, 390), (36, 390)]), side([(8, 402), (35, 402)])], few + 1, .5, .7, lift=.18)
     if tag == "r":
         p.ink(pen(side([(0, 320), (.2, 340), (.2, 366), (.2, 398)]), [.1, 1.1, 1.2, .9]), "muscle-line", .9)
     p.on("muscle", "pelvis", "hamstrings", "Hamstrings")
@@ -95,16 +95,17 @@ def thigh(p, side, tag):
         p.ink(pen(edge, [.3, 1.0, 1.1, .05]), "muscle-line", .9)
     lines(p, [side([(55, 318), (64, 320)]), side([(45, 350), (66, 350)]), side([(40, 390), (68, 390)]), side([(38, 402), (68, 402)])], few, .55, .75, lift=.15)
     lines(p, [side([(64, 318), (74, 316)]), side([(67, 350), (86, 348)]), side([(70, 390), (93, 382)]), side([(70.6, 402), (95, 400)])], few, .55, .75, lift=.15)
-    ten = [(50, 312, "c"), (56, 303), (66, 303), (75, 310), (78, 318), (74, 328), (70, 344), (66, 330), (60, 340), (54, 326)]
-    p.area(side(ten), "tendon", .9)
+    # the common tendon: it grips the tuberosity and frays downward into both bellies
     if tag == "l":
-        p.ink(fibres([side([(54, 306), (74, 308)]), side([(56, 324), (74, 322)]), side([(60, 338), (69, 342)])], 3, .45, lift=.2), "tendon-line", .8)
+        p.area(side([(53, 306), (58, 300), (66, 300), (74, 306), (77, 314), (70, 319), (62, 322), (55, 317)]), "tendon", .6)
+        for x0, x1, y1, w in ((56, 53, 326, 3.2), (60, 58, 340, 3.6), (64, 64.6, 329, 3.2), (68.6, 70, 343, 3.6), (72.4, 74, 326, 3)):
+            p.ink(pen(side([(x0, 308), ((x0 + x1) / 2, 322), (x1, y1)]), [w * .6, w, .05]), "tendon", .9)
     p.on("muscle", "pelvis", "iliotibial-band", "Iliotibial band")
-    itt = [(136, 276), (140, 256), (146, 236), (150.6, 206, "c"), (152.6, 230), (153.6, 256), (157.6, 290), (159.6, 314), (160, 342), (159.2, 372), (158, 404, "c"), (143.6, 404, "c"), (142, 380), (140, 352), (140, 324), (137, 298)]
+    itt = [(132, 276), (137, 256), (146, 236), (147.6, 206, "c"), (150.6, 230), (154, 252), (156, 270), (155.4, 290), (153.6, 314), (151.6, 342), (150.6, 372), (150, 404, "c"), (143.6, 404, "c"), (139, 380), (138, 352), (137, 324), (133, 298)]
     p.area(side(itt), "tendon")
-    lines_ = [side([(148, 228), (151.6, 222)]), side([(142, 275), (155, 272)]), side([(143, 310), (158, 310)]), side([(143, 350), (158, 350)]), side([(146, 400), (156, 400)])]
-    p.ink(fibres(lines_, 3, .4, lift=.1), "tendon-line", .7)
-    out = Line(side([(150.6, 208), (152.8, 232), (154, 258), (157.6, 290), (159.8, 316), (160, 342), (159.2, 372), (158.2, 396)]))
+    lines_ = [side([(145, 230), (149.4, 226)]), side([(138, 275), (154, 272)]), side([(140, 310), (152.4, 310)]), side([(141, 350), (150, 350)]), side([(141, 400), (149, 400)])]
+    p.ink(fibres(lines_, 2, .4, lift=.1), "tendon-line", .7)
+    out = Line(side([(148, 208), (150.8, 231), (154.2, 252), (156.2, 270), (155.6, 290), (153.8, 314), (151.8, 342), (150.8, 372), (150.2, 396)]))
     p.ink(pen(out, [.05, .6, 1.0, 1.1, .9, .05] if tag == "r" else [.05, .4, .6, .6, .5, .05]), "muscle-line")
 
 
@@ -117,9 +118,9 @@ def medius(p, side, tag):
     glints(p, guides, 3, 1.4)
     # under a thin fascia at the crest; a pale tendon gathers on the trochanter
     soft(p, side([(74, 140), (90, 130), (104, 127), (118, 131), (130, 142)]), side(MED_TOP), "tendon", .34, 5, hump(1))
-    tip = [(130, 262, "c"), (124, 244), (126, 238), (131, 250), (134, 234), (137, 250), (142, 236), (143, 248), (139, 263, "c"), (134, 271)]
-    p.area(side(tip), "tendon", .85)
-    p.ink([pen(side(a), [.05, .5, .3]) for a in ([(126, 240), (130, 252), (133, 266)], [(134, 236), (134.6, 252), (135, 266)], [(142, 238), (140, 252), (137, 265)])], "tendon-line", .8)
+    for x0, y0, x1, w in ((119, 243, 131.6, 1.2), (123.6, 232, 132.4, 1.6), (127, 245, 133.4, 1.6), (130.6, 228, 134.4, 1.8), (134, 241, 135.2, 1.7), (137.6, 231, 136, 1.7),
+                          (141, 243, 137, 1.4), (144.4, 236, 138, 1.2)):
+        p.ink(pen(side([(x0, y0), ((x0 + x1) / 2 + .6, (y0 + 265) / 2), (x1, 267)]), [.05, w * .7, w * 1.3]), "tendon", .85)
     p.ink(rim(side(MEDIUS), .3, 1.6), "muscle-line")
 
 
@@ -138,19 +139,24 @@ def maximus(p):
     pool(p, right([(64, 180), (72, 206), (80, 236)]), 26, 26, "muscle-light", .5, 7, .03)
     soft(p, between(top, low, .55), low, "muscle-shade", .5, 8, rise((0, 0), (.2, .08), (.45, .6), (.75, 1), (1, .3)))
     soft(p, between(top, low, .3), top, "muscle-shade", .14, 3, hump(.8))
-    lines(p, guides, 29, .64, .82, lift=.14, breaks=.1)
+    lines(p, guides, 27, .64, .82, lift=.14, breaks=.1)
     # deeper grooves between the coarse bundles, light along their backs
     p.ink(fibres(guides, 6, 1.2, .08, .94, lift=.3, seed=.71), "muscle-line", .75)
     glints(p, guides, 6, 1.7)
     # it grows out of the fascia and runs out into the band, slip by slip
     soft(p, org.shifted(-12), org, "tendon", .42, 7, hump(.9))
+    soft(p, into.shifted(8), into, "tendon", .4, 5, hump(.7))
     for k in range(7):
-        u = (k + .5) / 7
-        a = guides[-2](u * .98 + .01)
-        b = into(u)
+        u, j = (k + .5) / 7, ((k * .618) % 1)
+        a, b = guides[-2](u * .98 + .01), into(u)
         d = (b[0] - a[0], b[1] - a[1])
-        p.ink(pen([(b[0] - d[0] * .5, b[1] - d[1] * .5), (b[0] - d[0] * .1, b[1] - d[1] * .1), (b[0] + d[0] * .16, b[1] + d[1] * .16)], [.05, 1.9, .6]), "tendon", .85)
-    p.ink(rim(shape, .35, 1.9), "muscle-line")
+        at = lambda t: (b[0] + d[0] * t, b[1] + d[1] * t)
+        p.ink(pen([at(-.3 - .5 * j), at(-.12), at(-.01)], [.05, .6 + .4 * j, .8]), "tendon", .8)
+    low_rim = [q[:2] for q in shape]
+    n = len(TOP_EDGE) - 1
+    # no ink along the band: there the red melts into it
+    p.ink(contour(low_rim[:n + 1], .35, 1.7, side=-1), "muscle-line")
+    p.ink(contour([*low_rim[len(TOP_EDGE) + len(INTO_BAND) - 3:], low_rim[0]], .35, 1.8, side=-1), "muscle-line")
 
 
 def draw(p):

@@ -1,10 +1,11 @@
 """Hip from the side: superior gluteal nerve and artery fanning between the small glutei, sciatic nerve."""
-from engrave import Line, pen, ribbon
+from engrave import Line, mix, pen, ribbon
 from hip_side_frame import th
 from side_flesh import cord
 
 GLUTEAL = [(243, 317), (237.4, 307), (233.6, 294), (233, 279), (235.4, 262), (239.6, 246), (245, 231), (252, 219)]
-SCIATIC = [(222, 352), (228.4, 349.6), (242, 345.6), (260, 335.6), (280, 319.6), (300, 303.6), (319.5, 288.7), (342, 275.4), th(80, -40), th(120, -37), th(170, -34), th(225, -31), th(262, -30)]
+# out of the notch, across the line spine - tuberosity at 0.31, midway between tuberosity and trochanter, down the thigh
+SCIATIC = [(211, 362), (220, 356), (228.1, 349.5), (242, 339.6), (260, 327), (280, 313.8), (300, 301.2), (319.5, 288.7), (342, 275.4), th(80, -40), th(120, -37), th(170, -34), th(225, -31), th(262, -30)]
 DEEP = [(246, 320), (238, 312), (229, 306), (214, 299), (198, 287), (186, 271), (178.6, 254), (175, 240)]
 
 
@@ -25,8 +26,10 @@ def draw(p):
                 [(242, 239), (232, 229), (222, 224)]):
         p.ink(pen(pts, [1.7, 1.3, .9, .05]), "nerve")
         p.ink(pen(Line(pts).shifted(.6), [.2, .35, .3, .05]), "nerve-line", .7)
-    cord(p, GLUTEAL, [.5, 3.2, 3.1, 2.8, 2.4, 1.9, 1.2, .2], ticks=8)
+    cord(p, GLUTEAL, [.5, 3.2, 3.1, 2.8, 2.4, 1.9, 1.2, .2], ticks=5)
     p.on("nerve", "pelvis", "sciatic-nerve", "Sciatic nerve")
-    cord(p, SCIATIC[:9], [.4, 5.6, 7.6, 8.2, 8.2, 8, 7.6, 7.2, 7], ticks=9)
+    for k, (a, b) in enumerate((((226, 351), (236, 344)), ((232, 346.8), (243, 339)))):      # it fades in from under the rim
+        p.ink(pen([a, mix(a, b, .5), b], [.2, 4.6 + k, .2]), "nerve", .4 + .2 * k)
+    cord(p, [(233, 346), *SCIATIC[3:10]], [.3, 6.4, 7.8, 8, 7.6, 7.2, 7, 7], ticks=5)
     p.on("nerve", "thigh", "sciatic-nerve", "Sciatic nerve")
-    cord(p, [*SCIATIC[7:]], [7.1, 7, 6.8, 6.6, 6.2, 5.6], ticks=9)
+    cord(p, SCIATIC[8:], [7.1, 7, 6.8, 6.4, 4.6, .3], ticks=5)

@@ -4,7 +4,7 @@ Only the shading of the skin is taken from it; outlines and ink are drawn by han
 """
 import math
 
-from engrave import Line, ramp, unit
+from engrave import Line, ramp
 from hip_side_frame import BACK, CREST, FOLD, FRONT, HIP, TA, TU, THIGH_BACK, THIGH_FRONT
 
 LIGHT = (-0.47, -0.56, 0.68)
@@ -36,7 +36,7 @@ def local(q):
 
 
 # the trunk goes on under the thigh: its front edge dives behind the crease
-_front = table([q for q in FRONT[:-1] if not 120 < q[0] < 150] + [ (290, 176), (306, 190), (322, 210), (338, 240), (354, 280), (366, 324)])
+_front = table([*FRONT[:-1],  (290, 176), (306, 190), (322, 210), (338, 240), (354, 280), (366, 324)])
 _back = table([*BACK[:-1], (372, 330)])
 _tf = table([local(q) for q in THIGH_FRONT])
 _tb = table([local(q) for q in THIGH_BACK])
@@ -109,7 +109,6 @@ def height(x, y):
     """The soft body: what is left of it on a fat person."""
     z = smax(trunk(x, y), thigh(x, y), ramp(y, (160, 12), (205, 40), (270, 46), (300, 26), (335, 10)))
     z += 11 * hill(x, y, 268, 334, 74, 42, -6)             # gluteal mass
-    z -= 3.0 * hill(x, y, 318, 300, 36, 21, -30)           # hollow behind the trochanter
     z += 8.0 * hill(x, y, 256, 212, 62, 18, -8)            # tensor
     z += 4.0 * hill(x, y, 206, 286, 46, 28, 20)            # gluteus medius behind
     z -= 7.0 * hill(x, y, 222, 186, 46, 13, 20)            # groin before it
@@ -118,15 +117,16 @@ def height(x, y):
 
 def bony(x, y):
     """What bone and lean muscle add: it fades with fat."""
-    z = 8.5 * hill(x, y, 299, 268, 22, 17, -25)            # trochanter
-    z -= 5.5 * hill(x, y, 318, 300, 36, 21, -30)           # hollow behind it
+    z = 6.5 * hill(x, y, 300, 268, 27, 23, -25)            # trochanter, a low swell
+    dx, dy = x - 300, y - 268
+    r = math.hypot(dx, dy) or 1                            # the hollow lies behind it like a crescent
+    z -= 6.5 * math.exp(-((r - 38) / 15) ** 2) * max(0.0, (.42 * dx + .91 * dy) / r) ** 1.3
     z -= 3.4 * hill(x, y, 250, 252, 52, 18, -4)            # between tensor and the gluteus behind
-    z += 9.0 * hill(x, y, 198, 205, 12, 9, -20)            # spine of the ilium
-    z -= 4.0 * hill(x, y, 176, 366, 16, 10)                # dimple over the back spine
+    z += 8.0 * hill(x, y, 198, 205, 14, 11, -20)           # spine of the ilium
     if 60 < x < 280 and 140 < y < 380:
         d, t = crest(x, y)
-        w = ramp(t, (0, .4), (.16, 1), (.4, .95), (.6, .6), (.8, 0))
-        z += w * (7.5 * math.exp(-((d - 1) / 12) ** 2) - 4.0 * math.exp(-((d - 30) / 16) ** 2) - 3.6 * math.exp(-((d + 30) / 22) ** 2))
+        w = ramp(t, (.02, 0), (.22, 1), (.38, 1), (.6, .6), (.8, 0))
+        z += w * (7.0 * math.exp(-((d - 1) / 15) ** 2) - 2.0 * math.exp(-((d - 38) / 22) ** 2) - 3.6 * math.exp(-((d + 30) / 22) ** 2))
     return z
 
 

@@ -5,9 +5,9 @@ fall alike, so that a pile of steps turns neither green nor pink.
 """
 import math
 
-from engrave import feather, glow
+from engrave import Line, feather, glow, pen, ramp
 
-STEP = {"hand-light": .114, "hand-mid": .094, "hand-shade": .086}
+STEP = {"hand-light": .118, "hand-mid": .1, "hand-shade": .086, "hand-warm": .042, "hand-line": .036}
 
 
 def count(tone, total):
@@ -22,3 +22,17 @@ def soft(p, inner, edge, tone, total, profile=None):
 def pool(p, points, right, left, tone, total, core=.05):
     """A round light or hollow about a middle line."""
     p.areas_of(glow(points, right, left, count(tone, total), core), tone, STEP[tone])
+
+
+def contact(p, points, side, widest):
+    """What the limb throws on the body it rests on, all round, for it is laid in any direction; and a fine light rim.
+
+    points: its outline; side: +1 when the outside lies to the right of travel.
+    """
+    ln = Line(points)
+    ends = lambda t: ramp(t, (0, 0), (.12, 1), (.88, 1), (1, 0))
+    for k in range(4, 0, -1):
+        out = ln.shifted(lambda t: side * widest * ends(t) * k / 4, step=3)
+        into = ln.shifted(lambda t: -side * 1.2 * ends(t), step=3)
+        p.area([(*out[0], "c"), *out[1:-1], (*out[-1], "c"), *into[-2:0:-1]], "hand-line", STEP["hand-line"])
+    p.ink(pen(ln.shifted(side * .35, .04, .96, step=2), [.05, .6, .6, .6, .05], step=3), "hand-light", .8)

@@ -21,8 +21,8 @@ MID = 113                            # the midline
 # -- skin -----------------------------------------------------------------------------------------
 # the outer side: flank, a faint hollow above the trochanter, vastus lateralis fullest a little above the
 # middle, the hollow over the iliotibial band, condyle, head of the fibula, calf
-OUTER = of([(-165, -32.5), (-148, -36), (-128, -40.2), (-108, -43), (-86, -44.6), (-64, -45), (-40, -44.6), (-16, -45.4), (10, -48),
-            (36, -51.4), (65, -55), (98, -58.4), (135, -61), (172, -62.6), (210, -63), (246, -61.8), (282, -59), (314, -55.4),
+OUTER = of([(-165, -32.5), (-148, -36), (-128, -40.2), (-108, -43), (-86, -44.6), (-64, -45), (-40, -44.8), (-18, -46.8), (6, -50.2),
+            (24, -51.8), (42, -53), (65, -55), (98, -58.4), (135, -61), (172, -62.6), (210, -63), (246, -61.8), (282, -59), (314, -55.4),
             (342, -51.6), (366, -48.8), (386, -48.4), (404, -50), (420, -50.8), (434, -49.4), (446, -48.8), (458, -49.4), (474, -50),
             (498, -52.6), (529, -56), (560, -57.4), (600, -56.4)])
 # the inner side: from the crotch in one long taper to the teardrop of vastus medialis, which swells lower
@@ -36,7 +36,7 @@ CREASE = of([(-74, -17), (-58, -1), (-38, 18), (-15, 39), (8, 59), (30, 77), (48
 FEMUR_OUTER = of([(-10.5, -7), (-8, -13.4), (-1, -19), (10, -23), (22, -23), (36, -21.2), (62, -20.4), (100, -19.8), (150, -18.6), (210, -17.4),
                   (262, -16.8), (296, -17.6), (322, -20.4), (346, -25.4), (368, -32.2), (386, -38), (400, -40.8), (410, -41), (422, -38.6),
                   (431, -32)])
-FEMUR_INNER = of([(22.5, 41), (25, 33), (31, 24), (39, 16.4), (47, 14.6), (54, 15.4), (62, 12.6), (80, 10), (120, 9.2), (165, 9.4), (210, 10.4),
+FEMUR_INNER = of([(22, 36), (24.6, 30), (30, 23.2), (37, 17.4), (43.4, 15.2), (50, 16.6), (56.6, 15.6), (64, 12), (80, 10), (120, 9.2), (165, 9.4), (210, 10.4),
                   (262, 12), (296, 14), (322, 17.8), (346, 24), (368, 32.2), (384, 38.8), (394, 41.6), (410, 41.4), (422, 40),
                   (433, 35)])
 
@@ -50,12 +50,13 @@ def names(p):
     p.hang("pelvis", "pelvis", HIP, 90)
     p.hang("leg", "knee", at(KNEE_A, 0), 90, "thigh")
     p.hang("thigh", "hip", HIP, 90, "pelvis")
-    # toward the midline the trunk has no outline of its own: its half ends at the midline
-    for name, a, b0, b1 in (("crest", -148, -6, 20), ("asis", -86, -7, 66), ("hip", 0, -19.6, 66)):
+    # toward the midline the trunk has no outline of its own: its half ends at the midline; its inner bone edges (the brim)
+    # lie alike, so that the sheet beyond the midline keeps its drape on a stout body
+    for name, a, b0, b1 in (("crest", -148, -6, 56), ("asis", -86, -7, 60), ("hip", 0, -19.6, 60)):
         p.level("pelvis", name, at(a, 0), ACROSS, across(OUTER, a), b0, b1, MID)
-    p.level("pelvis", "fold", at(55, 0), ACROSS, across(OUTER, 55), across(FEMUR_OUTER, 55), 66, MID - 1)
+    p.level("pelvis", "fold", at(55, 0), ACROSS, across(OUTER, 55), across(FEMUR_OUTER, 55), 60, MID - 1)
     # so high up the skeleton reaches to pubis and ischium: the adductors' origins stay on them, however stout the thigh
-    for name, a, inner, skin in (("trochanter", 10, 92, MID - 1), ("thigh-upper", 65, 62, across(INNER, 65))):
+    for name, a, inner, skin in (("trochanter", 10, 107.6, MID - 1), ("thigh-upper", 65, 62, across(INNER, 65))):
         p.level("thigh", name, at(a, 0), ACROSS, across(OUTER, a), across(FEMUR_OUTER, a), inner, skin)
     for name, a in (("mid-thigh", 210), ("lower-thigh", 355), ("epicondyle", KNEE_A)):
         p.level("thigh", name, at(a, 0), ACROSS, across(OUTER, a), across(FEMUR_OUTER, a), across(FEMUR_INNER, a), across(INNER, a))
@@ -72,7 +73,7 @@ def names(p):
     import thigh_front_bones as b
     import thigh_front_flesh as f
     import thigh_front_muscles as m
-    p.hidden_line("thigh", "femoral-artery", f.ARTERY[2:])          # from the ligament on
+    p.hidden_line("thigh", "femoral-artery", f.ARTERY[2:-1])        # from the ligament to the bone
     p.hidden_line("thigh", "lateral-circumflex-femoral-artery", f.DESCENDING)
     p.hidden_area("thigh", "bone.greater-trochanter", b.TROCHANTER)
     p.hidden_area("thigh", "bone.femur", b.FEMUR)

@@ -1,6 +1,6 @@
 """Thigh from the front: quadriceps, sartorius, tensor and band; adductors and the wall of the belly in thigh_front_groin."""
 import thigh_front_groin
-from engrave import Line, between, contour, mix, pen
+from engrave import Line, between, contour, mix, pen, ramp, ribbon
 from quarter_tools import glints, lines, muscle
 from side_tools import hump, rise
 from thigh_front_tools import soft
@@ -10,17 +10,17 @@ RF_IN = of([(-40, 8.4), (-18, 12), (8, 17.4), (40, 23), (80, 28), (120, 30.4), (
 RF_OUT = of([(-42, 3.4), (-20, 1.6), (8, -3), (40, -10.6), (80, -18.6), (120, -23.6), (160, -25.2), (200, -24), (240, -20.6), (274, -16.8), (304, -13.6)])
 RECTUS = [(*RF_IN[0], "c"), *RF_IN[1:-1], *of([(334, 13.6), (362, 13.8), (384, 15.6)]), at(392, 16, "c"), at(391, 0), at(392, -15, "c"), *of([(384, -14), (362, -12), (334, -12)]), *RF_OUT[-2:0:-1],
           (*RF_OUT[0], "c")]
-VL_EDGE = of([(36, -46.8), (65, -50.6), (98, -54), (135, -56.8), (172, -58.4), (210, -58.8), (246, -57.4), (282, -54.4), (310, -50.6), (332, -45.6)])      # 4 mm under the skin
+VL_EDGE = of([(36, -41), (65, -47.4), (98, -53), (135, -56.8), (172, -58.4), (210, -58.8), (246, -57.4), (282, -54.4), (310, -50.6), (332, -45.6)])      # 4 mm under the skin
 VL_LOW = of([(350, -40), (366, -35), (380, -29.6), (392, -23)])
-VASTUS_LATERALIS = [at(22, -26, "c"), *of([(30, -14), (50, -13)]), *RF_OUT[4:], *of([(334, -12), (362, -12)]), at(386, -14, "c"), at(394, -19, "c"), *VL_LOW[-2::-1], *VL_EDGE[:0:-1], at(36, -46.8, "c")]
-SART_OUT = of([(-84, -8.4), (-56, -2), (-26, 10), (14, 25), (60, 38.6), (110, 47.6), (160, 52.6), (210, 55), (260, 56.6), (300, 57), (335, 56.8), (365, 54.6), (392, 49),
-               (420, 42.4), (446, 34.6), (466, 22), (476, 12)])
-SART_IN = of([(-87, -1.6), (-64, 15), (-34, 30.4), (6, 48), (56, 64.4), (108, 75.4), (160, 80), (210, 80.4), (250, 77.4), (290, 70.4), (330, 65.8), (362, 63.6), (384, 58.6),
-              (410, 54), (436, 49.4), (460, 41), (482, 26)])
+VASTUS_LATERALIS = [at(22, -26, "c"), *of([(30, -14), (50, -13)]), *RF_OUT[4:], *of([(334, -12), (362, -12)]), at(386, -14, "c"), at(394, -19, "c"), *VL_LOW[-2::-1], *VL_EDGE[:0:-1], at(36, -41, "c")]
+SART_OUT = of([(-79.4, -5), (-56, -1), (-26, 10), (14, 25), (60, 38.6), (110, 47.6), (160, 52.6), (210, 55), (260, 56.6), (300, 57), (335, 56.8), (365, 54.6), (392, 49),
+               (420, 42.4), (446, 33.6), (464, 21), (474, 12.4), (484, 4.6)])
+SART_IN = of([(-80, -.4), (-62, 15), (-34, 30.4), (6, 48), (56, 64.4), (108, 75.4), (160, 80), (210, 80.4), (250, 77.4), (290, 70.4), (330, 65.8), (362, 63.6), (384, 58.6),
+              (410, 54), (436, 49.4), (460, 40), (478, 26.6), (490, 13)])
 VM_LOW = of([(372, 61), (386, 55.6), (398, 47), (408, 36), (415, 24)])
 VASTUS_MEDIALIS = [at(44, 28, "c"), at(70, 26), *RF_IN[5:], *of([(334, 13.6), (362, 13.8), (384, 15.6)]), at(396, 17.4), at(416, 22.4, "c"), *VM_LOW[-2::-1], at(362, 63, "c"), *of([(330, 64), (290, 64), (250, 62), (210, 60), (160, 57), (110, 51), (70, 42)])]
-TFL_IN = of([(-86, -8), (-60, -9), (-30, -12), (4, -17), (36, -24), (64, -33), (86, -42)])
-TFL_OUT = of([(-106, -17), (-84, -26), (-56, -32.6), (-24, -37.4), (10, -42), (40, -46.6), (66, -50.2), (94, -53)])
+TFL_IN = of([(-84, -9), (-60, -9), (-30, -12), (4, -17), (36, -24), (66, -33), (96, -43)])
+TFL_OUT = of([(-106, -17), (-84, -26), (-56, -32.6), (-24, -37.4), (10, -42), (40, -45.6), (70, -49.6), (104, -53.6)])
 
 
 def cut(a, b, *ts):
@@ -33,10 +33,10 @@ def washes(p):
             ("wash.rf", at(160, 31), at(160, -26), [(0, "muscle-base"), (.28, "muscle-light"), (.7, "muscle-base"), (1, "muscle-shade")]),
             ("wash.vm", at(330, 66), at(330, 12), [(0, "muscle-base"), (.3, "muscle-light"), (.75, "muscle-base"), (1, "muscle-shade")]),
             ("wash.sartorius", at(60, 73), at(70, 44), [(0, "muscle-light"), (.5, "muscle-light"), (1, "muscle-base")]),
-            ("wash.tfl", at(0, -14), at(8, -46), [(0, "muscle-light"), (.5, "muscle-base"), (1, "muscle-shade")])):
+            ("wash.tfl", at(30, -30), at(94, -48), [(0, "muscle-base"), (.4, "muscle-base", .85), (1, "muscle-base", 0)])):
         p.linear(name, "thigh", a, b, stops)
     # both vasti come up out of the depth
-    deep = [(0, "muscle-shade", .95), (.4, "muscle-shade", .5), (1, "muscle-shade", 0)]
+    deep = [(0, "muscle-shade"), (.16, "muscle-shade"), (.5, "muscle-shade", .45), (1, "muscle-shade", 0)]
     p.linear("shade.vl", "thigh", at(24, -20), at(104, -34), deep)
     p.linear("shade.vm", "thigh", at(46, 30), at(114, 42), deep)
 
@@ -53,11 +53,11 @@ def bed(p):
 def lateralis(p):
     p.on("muscle", "thigh", "vastus-lateralis", "Vastus lateralis")
     muscle(p, VASTUS_LATERALIS, "wash.vl", 1.9)
-    p.area([at(22, -26, "c"), *of([(30, -14), (50, -13)]), at(110, -22, "c"), at(110, -52, "c"), at(36, -46.8, "c")], "shade.vl")
+    p.area([at(22, -26, "c"), *of([(30, -14), (50, -13)]), at(110, -22, "c"), at(110, -52, "c"), at(36, -41, "c")], "shade.vl")
     # from the outer septum and the trochanter slanting to the tendon beside rectus
     lo = Line([*of([(22, -27)]), *VL_EDGE, *VL_LOW])
     hi = Line([*RF_OUT[3:], *of([(334, -12), (362, -12), (390, -16)])])
-    n = 19
+    n = 18
     for k in range(n):
         u = k / n
         j = ((k * .618 + .3) % 1) - .5
@@ -87,7 +87,7 @@ def medialis(p):
     p.area([at(44, 28, "c"), at(70, 26), at(120, 30, "c"), at(120, 52, "c"), *of([(110, 51), (70, 42)])], "shade.vm")
     lo = Line([*RF_IN[4:], *of([(334, 13.6), (362, 13.8), (390, 16.4), (415, 23)])])
     hi = Line(of([(66, 40), (110, 49), (160, 55), (210, 58), (250, 60), (290, 62), (330, 64), (362, 63), (376, 60.4), (388, 54.6), (399, 46), (409, 34)]))
-    n = 20
+    n = 18
     for k in range(n):
         u = (k + .3) / n
         j = ((k * .618 + .1) % 1) - .5
@@ -109,8 +109,8 @@ def rectus(p):
     axis = between(top, low, .5)
     # feathered on both sides of a pale seam
     for side, edge in ((0, top), (1, low)):
-        for k in range(14):
-            u = .03 + .78 * k / 14
+        for k in range(12):
+            u = .03 + .78 * k / 12
             j = ((k * .618 + .4 * side) % 1) - .5
             a, b = axis(u), edge(min(.99, u + .24 + .03 * j))
             m, m2 = mix(a, b, .36), mix(a, b, .72)
@@ -123,8 +123,8 @@ def rectus(p):
     glints(p, [[at(70, 12), at(70, 22)], [at(140, 13), at(140, 26)], [at(210, 12), at(210, 22)]], 3, 1.3)
     # the tendon: strands running up into the belly, a flat band down to the patella
     p.area([at(286, 3, "c"), *of([(306, 10), (330, 13), (362, 13.6), (384, 15.4)]), at(392, 16, "c"), at(391, 0), at(392, -15, "c"), *of([(384, -13.8), (362, -11.6), (330, -11.6), (306, -8)])], "tendon", .92)
-    for k in range(7):
-        v = (k + .5) / 7 * 2 - 1
+    for k in range(5):
+        v = (k + .5) / 5 * 2 - 1
         a = 262 + 30 * abs(v) + 14 * ((k * .618) % 1)
         p.ink(pen(of([(a, 12 * v), (326, 11.4 * v), (362, 12 * v), (390, 14.6 * v)]), [.05, 1.3, 1.5, .8]), "tendon", .8)
         p.ink(pen(of([(a + 14, 11.6 * v + 1), (330, 11.2 * v + 1), (364, 11.8 * v + 1), (388, 14.2 * v + .8)]), [.05, .35, .4, .1]), "tendon-line", .65)
@@ -134,47 +134,64 @@ def rectus(p):
 def strap(p):
     p.on("muscle", "thigh", "sartorius", "Sartorius")
     a, b = Line(SART_OUT), Line(SART_IN)
-    shape = [(*SART_OUT[0], "c"), *SART_OUT[1:-1], (*SART_OUT[-1], "c"), (*SART_IN[-1], "c"), *SART_IN[-2:0:-1], (*SART_IN[0], "c")]
+    low, top = a.part(0, .9, 12), b.part(0, .91, 12)
+    shape = [(*low[0], "c"), *low[1:-1], (*low[-1], "c"), (*top[-1], "c"), *top[-2:0:-1], (*top[0], "c")]
     # its shadow on what it crosses
     under = Line(a.part(.2, .74))
     soft(p, under.shifted(6), under, "muscle-shade", .5, 5, hump(.6))
-    muscle(p, shape, "wash.sartorius", 1.5)
+    p.area(shape, "wash.sartorius")
+    p.ink(contour(low, .3, 1.5, side=1, press=lambda t: ramp(t, (0, .6), (.9, 1), (1, .05))), "muscle-line")
+    p.ink(contour(top, .4, 1.2, side=-1, press=lambda t: ramp(t, (0, .6), (.9, 1), (1, .05))), "muscle-line")
     lines(p, cut(a, b, 0, .12, .3, .5, .7, .86, .95), 7, .6, .75, lift=.12)
     glints(p, cut(a, b, .14, .3, .46, .62), 2, 1.2)
     soft(p, between(a, b, .5), a, "muscle-shade", .4, 6, rise((0, .2), (.3, 1), (.7, .9), (1, 0)))
-    p.area([(*a(.865), "c"), *a.part(.885, 1, 8), (*b(1), "c"), *b.part(.985, .9, 8), (*b(.87), "c"), *between(a, b, .5).part(.855, .84, 4)], "tendon", .8)
-    for k in range(4):
-        v = (k + .5) / 4
+    # its tendon, the first of three that fan out on the shin
+    p.area([(*a(.85), "c"), *a.part(.87, .96, 8), *between(a, b, .5).part(1, .99, 4)[:1], *b.part(.96, .885, 8), (*b(.86), "c"), *between(a, b, .5).part(.845, .83, 4)], "tendon")
+    p.ink([pen(a.part(.86, .99), [.05, .7, .6, .05]), pen(b.part(.86, .99), [.05, .5, .4, .05])], "tendon-line", .8)
+    for k in range(5):
+        v = (k + .5) / 5
         ln = between(a, b, v)
-        p.ink(pen(ln.part(.80 + .05 * ((k * .618) % 1), .995), [.05, .9, .6]), "tendon", .8)
-        p.ink(pen(ln.part(.86, .99), [.05, .4, .3, .05]), "tendon-line", .65)
-    p.area(of([(-92, -6), (-87, -2.4), (-81, -2), (-77, -4), (-79, -7.6), (-85, -9.8)]), "bone-base")
-    p.ink(contour(of([(-92, -7), (-85, -9.8), (-78, -7)]), .3, .9, side=1), "bone-line")
-    p.ink([pen(between(a, b, v).part(0, .08), [1.2, 1.8, .05]) for v in (.35, .65)], "tendon", .85)
+        p.ink(pen(ln.part(.78 + .06 * ((k * .618) % 1), 1), [.05, 1.1, .9, .5, .05]), "tendon", .8)
+        p.ink(pen(ln.part(.85 + .03 * ((k * .618) % 1), .985), [.05, .4, .35, .05]), "tendon-line", .65)
+    p.ink([pen(between(a, b, v).part(0, .07 + .05 * v), [1.0, 1.6, .05]) for v in (.25, .5, .8)], "tendon", .85)
+
+
+def foot_of_goose(p):
+    """The tendons of gracilis and semitendinosus come round the inner knee behind sartorius and spread on the shin."""
+    p.on("muscle", "leg", "pes-anserinus", "Tendons of gracilis and semitendinosus")
+    for pts in ([(404, 51), (424, 49), (444, 44.6), (462, 37.4), (478, 28.6), (492, 18)], [(410, 53.4), (430, 51), (450, 46.4), (468, 40), (484, 32), (500, 24)]):
+        ln = Line(of(pts))
+        p.area(ribbon(ln, [1.6, 3.4, 3.4, 3.2, 3.8, 1.4]), "tendon")
+        p.ink(pen(ln.shifted(1.7), [.05, .6, .7, .6, .4, .05]), "tendon-line", .8)
 
 
 def tensor(p):
     p.on("muscle", "thigh", "iliotibial-band", "Iliotibial band")
     # seen almost on its edge: a pale strip along the outer side, turning forward below to the shin's head
-    front = of([(60, -34), (84, -42.6), (110, -49), (150, -52.4), (200, -53.4), (250, -51.4), (296, -47), (330, -42), (362, -38.6), (394, -36.6), (424, -33), (446, -27), (460, -21)])
-    back = of([(62, -49.8), (98, -54), (135, -56.8), (172, -58.4), (210, -58.8), (246, -57.4), (282, -54.4), (314, -50.4), (342, -47), (366, -45), (392, -44.8), (420, -43), (444, -36.6), (464, -27)])
-    p.area([(*front[0], "c"), *front[1:-1], (*front[-1], "c"), (*back[-1], "c"), *back[-2:0:-1], (*back[0], "c")], "wash.band")
+    front = of([(60, -34), (84, -42.6), (110, -49), (150, -52.4), (200, -53.4), (250, -51.4), (296, -47), (330, -42), (362, -38.6), (394, -36.6), (424, -33), (444, -27.6), (458, -21), (466, -17)])
+    back = of([(62, -49.8), (98, -54), (135, -56.8), (172, -58.4), (210, -58.8), (246, -57.4), (282, -54.4), (314, -50.4), (342, -47), (366, -45), (392, -44.8), (420, -43), (442, -37), (458, -31.6), (469, -26)])
+    p.area([(*front[0], "c"), *front[1:-1], *front[-1:], at(471, -20), *back[-1:], *back[-2:0:-1], (*back[0], "c")], "wash.band")
     f, b = Line(front), Line(back)
     for k, (v, t0, t1) in enumerate(((.2, .12, .6), (.45, .05, .74), (.7, .1, .9), (.35, .5, .98), (.6, .62, .99), (.82, .7, .99))):
         p.ink(pen(between(f, b, v).part(t0, t1), [.05, .4, .45, .35, .05]), "tendon-line", .65)
-    p.ink(pen(f.part(.42, 1), [.05, .4, .7, .7, .3]), "tendon-line", .75)
-    p.ink(pen(b, [.3, .8, 1.2, 1.3, 1.2, 1.0, .9, .8, .3]), "tendon-line")
+    for k in range(4):                              # it widens again on its own bump of the shin
+        v = .1 + .27 * k
+        p.ink(pen([between(f, b, v)(.93), between(f, b, v)(.97), at(470 + 5 * ((k * .618) % 1), -15 - 4.2 * k)], [.05, 1.3, .05]), "tendon", .9)
+    p.ink(pen(f.part(.42, .98), [.05, .4, .7, .6, .05]), "tendon-line", .75)
+    p.ink(pen(b, [.05, .7, 1.1, 1.2, 1.1, .9, .8, .6, .05]), "tendon-line")
     p.on("muscle", "thigh", "tensor-fasciae-latae", "Tensor fasciae latae")
-    shape = [(*TFL_IN[0], "c"), *TFL_IN[1:-1], at(94, -47), at(100, -52, "c"), *TFL_OUT[-1:0:-1], (*TFL_OUT[0], "c"), at(-96, -12)]
-    muscle(p, shape, "wash.tfl", 1.4)
     a, b = Line(TFL_IN), Line(TFL_OUT)
-    lines(p, cut(a, b, .02, .25, .5, .75, .97), 8, .6, .75, lift=.14)
-    soft(p, between(a, b, .5), b, "muscle-shade", .42, 6, rise((0, .2), (.4, 1), (.8, .8), (1, .1)))
-    glints(p, cut(a, b, .2, .45, .7), 2, 1.1)
-    for k in range(6):                              # pale strands in which the belly passes into the band
-        v = (k + .5) / 6
+    # the belly melts into the band: its tone dies along the fibres, its borders with it
+    p.area([(*TFL_IN[0], "c"), *TFL_IN[1:-1], (*TFL_IN[-1], "c"), (*TFL_OUT[-1], "c"), *TFL_OUT[-2:0:-1], (*TFL_OUT[0], "c"), at(-97, -11)], "wash.tfl")
+    p.ink(contour(b.part(0, .96), .3, 1.5, side=1, press=lambda t: ramp(t, (0, .6), (.5, 1), (1, .05))), "muscle-line")
+    p.ink(pen(a.part(0, .92), [.2, .6, .7, .5, .05]), "muscle-line")
+    lines(p, cut(a, b, .02, .25, .5, .72, .88), 6, .6, .75, lift=.16)
+    soft(p, between(a, b, .5), b, "muscle-shade", .4, 6, rise((0, .2), (.4, 1), (.7, .6), (1, 0)))
+    glints(p, cut(a, b, .2, .45, .6), 2, 1.1)
+    for k in range(7):                              # pale strands, of unequal length
+        v, j = (k + .5) / 7, (k * .618) % 1
         ln = between(a, b, v)
-        p.ink(pen(ln.part(.7 + .12 * ((k * .618) % 1), 1), [.05, .9, 1.0, .3]), "tendon", .8)
+        p.ink(pen(ln.part(.56 + .24 * j, .98), [.05, .7, 1.1, .8, .05]), "tendon", .8)
 
 
 def knee(p):
@@ -183,8 +200,8 @@ def knee(p):
     ten = [at(430, 11, "c"), *of([(442, 9.4), (456, 9), (470, 8)]), at(482, 6, "c"), at(486, -3), at(482, -11, "c"), *of([(468, -12), (454, -11.4), (442, -10.6)]), at(430, -11, "c"), at(436.6, 0)]
     p.area(ten, "tendon")
     soft(p, of([(434, -2), (456, -4), (480, -6)]), of([(432, -11), (454, -11.4), (481, -11)]), "tendon-line", .34, 5)
-    for k in range(6):
-        v = (k + .5) / 6 * 2 - 1
+    for k in range(4):
+        v = (k + .5) / 4 * 2 - 1
         p.ink(pen(of([(434 - 4 * abs(v) + 4, 10 * v), (452, 9.6 * v - .8), (478, 8 * v - 3)]), [.05, .45, .35, .05]), "tendon-line", .65)
     p.ink([pen(of([(430, -11), (442, -10.6), (454, -11.4), (468, -12), (482, -11)]), [.2, .9, 1.0, .3]), pen(of([(430, 11), (442, 9.4), (456, 9), (470, 8), (482, 6)]), [.2, .5, .5, .2])], "tendon-line")
     p.on("muscle", "thigh")
@@ -207,5 +224,6 @@ def draw(p):
     medialis(p)
     rectus(p)
     tensor(p)
+    foot_of_goose(p)
     strap(p)
     knee(p)

@@ -1,22 +1,26 @@
 """Thigh from the front: the right hip bone, the sacrum, and a breath of the other side."""
-from engrave import Line, pen, rim, stipple
+from engrave import Line, area, contour, pen, ramp, rim, stipple
 from side_tools import cluster, hump, rise
 from thigh_front_tools import pool, soft
 from thigh_front_frame import at, of
 
-CREST = [(-86, -6.6), (-91, -9.4), (-100, -14), (-110, -18), (-120, -19.6), (-131, -17.6), (-140, -12.4), (-146.6, -4), (-148.4, 8), (-146, 22), (-140, 36),
+# outer lip of the crest from the upper spine back, thickest at the tubercle; the inner lip runs beside it
+CREST = [(-85, -7), (-92, -11), (-102, -15.6), (-111, -19.4), (-120, -20.4), (-131, -17.6), (-140, -12.4), (-146.6, -4), (-148.4, 8), (-146, 22), (-140, 36),
          (-132, 48), (-123, 57)]
-FRONT = [(-25, 17.4), (-31, 14), (-38, 12), (-43.6, 8), (-48.6, 5), (-54, 6.4), (-60, 8), (-67, 5), (-74, 0), (-80, -3.6), (-84.6, -4)]       # socket's roof, lower spine, notch, upper spine
+INNER_LIP = [(-83, 0), (-92, -2.6), (-102, -5), (-111, -7.4), (-119, -8.6), (-127, -8), (-135, -3.6), (-140.6, 3), (-142.4, 11), (-140.6, 22), (-135, 34.6), (-128, 45), (-121, 53)]
+# roof of the socket, lower spine, notch, upper spine
+FRONT = [(-24, 19.6), (-30, 17.6), (-36, 14.4), (-41, 10.6), (-46, 8.4), (-51, 9.6), (-56, 12.6), (-63, 12.6), (-70, 8.4), (-76, 2.6), (-80, -2.4), (-82.6, -5.4)]
 BRIM = [(-120, 60), (-106, 64), (-92, 66), (-78, 67.6), (-64, 66), (-50, 62.6), (-36, 60), (-24, 60)]
-ILIUM = [*of(CREST), *of(BRIM), *of([(-14, 60), (-2, 58), (10, 55), (16, 51), (8, 44), (-6, 34), (-18, 24)]), *of(FRONT)]
-PUBIS = of([(-26, 58), (-19, 66), (-10, 76), (-3, 85), (-1, 91), (-3, 97), (0, 107), (6, 111.4), (20, 111.8), (33, 110.6), (41, 106), (48, 97), (55, 86), (62, 76), (69, 66),
-            (71, 57), (66, 49), (56, 45), (44, 43.4), (32, 44.6), (22, 48), (12, 52), (0, 55), (-14, 56)])
-FORAMEN = of([(12, 85), (11, 74), (16, 64), (25, 58), (36, 56.6), (46, 60), (50, 68), (46, 80), (38, 90), (29, 97), (20, 97.6), (14, 93)])
-
+# front rim of the socket: the head comes out from under it
+RIM = of([(-22.6, 20.4), (-17.4, 28.6), (-10.4, 36), (-2.6, 42.4), (6, 47.6), (13, 50.4)])
+ILIUM = [*of(CREST), *of(BRIM), *of([(-14, 60), (-2, 58), (8, 55.4)]), *RIM[::-1], *of(FRONT)]
+PUBIS = of([(-26, 58), (-19, 66), (-10, 76), (-3, 85), (-1, 91), (-3, 97), (0, 106), (5, 110.6), (19, 111.6), (33, 110.4), (40, 105), (47, 96), (55, 86), (63, 77), (70, 68),
+            (73, 59), (69, 51), (59, 46), (46, 44.4), (33, 46), (22, 48.4), (12, 52), (0, 55), (-14, 56)])
+FORAMEN = of([(10, 84), (9.4, 74), (14, 65), (23, 59), (35, 57), (45, 60), (50, 67), (47, 78), (39, 90), (30, 98.4), (20, 99), (13, 94)])
 
 
 def washes(p):
-    p.radial("wash.wing", "pelvis", at(-116, 22), 52, [(0, "bone-shade", .55), (.45, "bone-shade", .34), (1, "bone-shade", 0)])
+    p.radial("wash.wing", "pelvis", at(-114, 24), 50, [(0, "bone-shade", .6), (.4, "bone-shade", .38), (1, "bone-shade", 0)])
 
 
 def sacrum(p):
@@ -27,56 +31,65 @@ def sacrum(p):
         p.area([at(-112.4, 86, "c"), at(-107.4, s1, "c"), at(-18 - 34 * (112 - s1) / 24, s1, "c"), at(-54, 86, "c")], "bone-base", .15)
     for k, (a, half) in enumerate(((-84, 24), (-64, 21), (-44, 17))):       # old joints of its bodies, and the holes at their ends
         p.ink(pen(of([(a - 1, 113 - half), (a + .6, 113 - half * .5), (a + 1.2, 110)]), [.05, .5, .05]), "bone-line", .4 - .06 * k)
-        r = 4 - .6 * k
-        p.area(of([(a + 3, 113 - half - 6), (a - r, 113 - half - 4), (a - 1, 113 - half + 1), (a + r, 113 - half - 2)]), "bone-shade", .7)
+        r = 3.4 - .5 * k
+        p.area(of([(a + 3, 113 - half - 6), (a - r, 113 - half - 4), (a - 1, 113 - half + 1), (a + r, 113 - half - 2)]), "bone-shade", .6)
     p.ink(pen(of([(-121, 66), (-113, 86), (-108.4, 98), (-106.6, 108)]), [.05, .8, .5, .05]), "bone-line", .7)
     p.ink(pen(of([(-104, 63), (-80, 69), (-56, 79), (-34, 91), (-14, 103), (-6, 108)]), [.1, .6, .6, .5, .3, .05]), "bone-line", .6)
 
 
 def pubis(p):
     p.on("bone", "pelvis", "ischium-pubis", "Ischium and pubis")
-    p.area(PUBIS, "bone-base")
-    low = Line(of([(41, 106), (48, 97), (55, 86), (62, 76), (69, 66), (71, 57)]))
-    pool(p, of([(-14, 64), (-6, 76), (4, 90), (14, 100)]), 4.5, 4.5, "bone-light", .7, 6)
-    soft(p, of([(50, 52), (58, 58), (62, 66)]), of([(66, 49), (71, 57), (68, 67)]), "bone-shade", .5, 5)
-    # the hole is an opening: its far rim in shade
-    p.area(FORAMEN, "bone-line", .16)
-    hole = Line([*FORAMEN[1:6]])
-    soft(p, hole.shifted(9), hole, "bone-line", .34, 6, hump(.7))
-    p.ink(rim(FORAMEN, .3, 1.1), "bone-line")
+    # the other side, fading; between the two the narrow oval of the joint
+    for s1 in (121, 125, 129, 133):
+        p.area([at(-1, 118, "c"), at(3, 115.4), at(19, 114.4), at(34, 115.4), at(41, 119, "c"), at(45, s1, "c"), at(-2, s1, "c")], "bone-base", .3)
+    p.ink([pen(of(q), [.7, .4, .05]) for q in ([(3, 115.4), (-1, 119), (-3, 125), (-2, 131)], [(34, 115.4), (41, 120), (47, 127), (51, 132)])], "bone-line", .6)
+    # the hole is open: a ring within the ring
+    p.area(area(PUBIS) + " " + area(FORAMEN), "bone-base")
+    pool(p, of([(-14, 64), (-6, 76), (3, 90), (9, 102)]), 4.5, 4.5, "bone-light", .75, 7)
+    low = Line(of([(38, 106), (47, 96), (55, 86), (63, 77), (70, 68), (73, 59), (69, 51), (59, 46)]))
+    soft(p, low.shifted(6), low, "bone-shade", .6, 6, hump(.6))
+    wall = Line(FORAMEN[1:6])
+    soft(p, wall.shifted(-6), wall, "bone-shade", .6, 6, hump(.6))
+    p.ink(rim(FORAMEN, .35, 1.1), "bone-line")
     p.ink(rim(PUBIS, .3, 1.4), "bone-line")
-    # the joint between the two sides
-    p.area([at(4, 111, "c"), at(20, 112), at(35, 110.6, "c"), at(35, 115.4, "c"), at(20, 114), at(4, 115, "c")], "bursa", .7)
-    p.ink(pen(of([(3, 111.4), (19, 111.8), (34, 110.8)]), [.2, .7, .3]), "bone-line")
-    p.areas_of(stipple(of([(0, 88), (8, 96)]), of([(-3, 84), (-2, 98)]), 5, .4), "bone-line", .6)
+    p.area([at(3, 113, "c"), *of([(9, 111.6), (19, 111), (29, 111.6)]), at(35, 113, "c"), *of([(29, 114.8), (19, 115.2), (9, 114.8)])], "bursa")
+    p.ink([pen(of([(3, 113), (9, 111.4), (19, 111), (29, 111.4), (35, 113)]), [.1, .6, .7, .6, .1]), pen(of([(3, 113), (9, 115), (19, 115.4), (29, 115), (35, 113)]), [.1, .4, .1])], "bone-line", .8)
+    p.areas_of(stipple(of([(0, 88), (8, 96)]), of([(-3, 84), (-2, 98)]), 4, .4), "bone-line", .6)
+    p.areas_of(stipple(of([(56, 56), (66, 62)]), of([(62, 48), (72, 60)]), 4, .4), "bone-line", .6)
 
 
 def ilium(p):
     p.on("bone", "pelvis", "ilium", "Ilium")
     p.area(ILIUM, "bone-base")
-    crest = Line(of(CREST))
-    # the hollow of the wing, deepest below the crest
+    crest, lip = Line(of(CREST)), Line(of(INNER_LIP))
+    # the hollow of the wing: deep under the inner lip, lit where it rises again to the front border and the brim
     p.area(ILIUM, "wash.wing")
-    pool(p, of([(-98, 4), (-76, 12), (-52, 22)]), 8, 9, "bone-light", .6, 7, .1)
-    lip = Line(crest.shifted(6.5, .04, .9))
-    soft(p, lip.shifted(10), lip, "bone-shade", .5, 7, rise((0, .2), (.3, 1), (.6, .8), (1, 0)))
-    p.ink(pen(lip, [.05, .8, 1.0, .8, .5, .05]), "bone-line", .7)
-    p.ink(cluster(Line(lip.shifted(24)), lip, 9, .06, .6, .7, .42, -.1, .04), "bone-line", .6)
-    soft(p, crest.shifted(3, .02, .5), crest.part(.02, .5), "bone-shade", .4, 4, hump(.6))
-    p.areas_of(stipple(Line(crest.shifted(5, .08, .5)), Line(crest.part(.08, .5)), 7, .4), "bone-line", .6)
-    # the brim: edge of the lesser pelvis; joint with the sacrum
+    soft(p, of([(-84, 18), (-96, 16), (-108, 14), (-116, 15), (-122, 20), (-124, 28), (-122, 38), (-118, 46)]), Line(lip.part(.0, .86)), "bone-shade", .5, 8, rise((0, 0), (.3, .7), (.6, 1), (1, 0)))
+    pool(p, of([(-92, 20), (-74, 24), (-54, 28), (-36, 34)]), 10, 9, "bone-light", .7, 8, .1)
+    p.ink(cluster(Line(of([(-80, 12), (-96, 14), (-108, 14), (-118, 18), (-124, 28)])), Line(lip.part(.04, .62)), 8, .2, .98, .8, .42, -.1, .04), "bone-line", .6)
+    # the crest: a band between two lips, lit on its top, broad at the tubercle
+    p.area([(*CREST_AT[0], "c"), *CREST_AT[1:-1], (*CREST_AT[-1], "c"), *of(INNER_LIP)[::-1]], "bone-light", .7)
+    outer = Line(crest.part(.02, .5))
+    soft(p, outer.shifted(5), outer, "bone-shade", .5, 5, rise((0, .4), (.4, 1), (1, .2)))
+    p.ink(pen(lip, [.05, .6, .8, .9, .8, .6, .4, .05]), "bone-line", .75)
+    p.areas_of(stipple(Line(crest.shifted(6, .12, .5)), Line(crest.part(.12, .5)), 6, .4), "bone-line", .6)
+    # the brim: edge of the lesser pelvis
     brim = Line(of([(-98, 60), (-80, 61), (-62, 59), (-44, 56), (-28, 55)]))
     soft(p, brim.shifted(-6), brim, "bone-shade", .5, 5, hump(.7))
     p.ink(pen(brim, [.05, .6, .8, .7, .2]), "bone-line", .75)
-    # socket: its roof and front rim hold the head
-    roof = Line(of([(-40, 13), (-28, 17), (-17, 27), (-7, 37), (2, 46), (12, 53)]))
-    soft(p, roof.shifted(-9), roof, "bone-light", .7, 5, hump(.7))
-    p.ink(pen(Line(roof.shifted(-7, .2, .95)), [.05, .45, .5, .05]), "bone-line", .55)
-    # front edge with its two spines
-    pool(p, of([(-92, -5), (-88, -3), (-83, -1)]), 3.6, 3.4, "bone-light", .8, 5)
-    pool(p, of([(-52, 9), (-46, 12), (-38, 17)]), 3.6, 3.6, "bone-light", .7, 5)
-    p.areas_of(stipple(of([(-92, 2), (-80, 3)]), of([(-92, -8), (-81, -3)]), 6, .42), "bone-line", .6)
-    p.ink(rim(ILIUM, .3, 1.5), "bone-line")
+    # the upper spine a blunt horn, the lower one a rough knob, the notch between them in shade
+    pool(p, of([(-90, -6), (-86, -4), (-81, 1)]), 3.4, 3.4, "bone-light", .8, 5)
+    pool(p, of([(-50, 13.4), (-45, 13), (-38, 17.6)]), 3.6, 4, "bone-light", .8, 5)
+    notch = Line(of([(-74, 4.6), (-68, 9.6), (-60, 13), (-54, 11.6)]))
+    soft(p, notch.shifted(-5), notch, "bone-shade", .4, 5, hump(.9))
+    # roof and front lip of the socket: a raised light edge, dark where it turns under
+    lip = Line([*of([(-33, 15.6), (-28, 17.4)]), *RIM[:-1]])
+    soft(p, lip.shifted(-9), lip.shifted(-2), "bone-light", .8, 5, hump(.7))
+    p.ink(pen(lip.shifted(-6.4, .12, .96), [.05, .5, .55, .05]), "bone-line", .6)
+    p.ink(contour([q[:2] for q in of([*FRONT, *CREST, *BRIM])], .3, 1.5, side=-1), "bone-line")
+
+
+CREST_AT = of(CREST)
 
 
 def draw(p):

@@ -17,25 +17,27 @@ def part(curve, a0, a1):
 
 
 def trunk(p):
+    """Belly and flank, whole up to the sheet that covers the other side."""
     p.on("skin", "pelvis")
-    flank = [at(-138, across(OUTER, -138)), *part(OUTER, -134, 70).pts[::12]]
-    p.area([at(-138, 270, "c"), (*flank[0], "c"), *flank[1:-1], (*flank[-1], "c"), at(96, -10), at(70, 60), at(68, 112, "c"), at(64, 270, "c")], "wash.trunk")
-    edge, lit = part(OUTER, -132, -52), Line(of([(-132, -4), (-110, -6), (-90, -6), (-70, -5), (-52, -6)]))
-    soft(p, between(lit, edge, .3), edge, "skin-mid", .6, 9, rise((0, .6), (.5, 1), (1, 1)))
-    soft(p, between(lit, edge, .62), edge, "skin-shade", .5, 8, rise((0, .5), (.5, 1), (1, 1)))
+    flank = [at(-140, across(OUTER, -140)), *part(OUTER, -136, -38).pts[::12]]
+    shape = [at(-140, 162, "c"), (*flank[0], "c"), *flank[1:-1], (*flank[-1], "c"), at(-28, -32), at(30, -22), at(88, -10), at(70, 60), at(68, 112, "c"), at(66, 162, "c")]
+    p.area(shape, "skin-base")
+    p.area(shape, "wash.trunk")
+    edge, lit = part(OUTER, -134, -52), Line(of([(-134, -4), (-110, -6), (-90, -6), (-70, -5), (-52, -6)]))
+    soft(p, between(lit, edge, .3), edge, "skin-mid", .5, 9, rise((0, .6), (.5, 1), (1, 1)))
+    soft(p, between(lit, edge, .62), edge, "skin-shade", .4, 8, rise((0, .5), (.5, 1), (1, 1)))
     # lower belly: a shallow bowl inside the crest, a low swell round the middle
-    pool(p, of([(-126, 6), (-108, 10), (-90, 22), (-66, 44)]), 16, 22, "skin-mid", .2, 9, .05)
-    # crest: a light upper edge, a soft shadow under it, dying toward the flank
-    crest = Line(of([(-124, -20), (-114, -17.4), (-104, -13.6), (-95, -9.6), (-87, -5)]))
-    soft(p, crest.shifted(-7), crest, "skin-light", .4, 6, rise((0, 0), (.6, .8), (1, .7)))
-    soft(p, crest.shifted(10), crest, "skin-mid", .42, 7, rise((0, 0), (.5, .7), (1, .8)))
-    # its spine: a faint round point, lit above, with a soft shadow below and behind
-    pool(p, of([(-95, -2), (-87, -2), (-80, -3)]), 6, 8, "skin-light", .4, 8, .1)
-    pool(p, of([(-86, -14), (-77, -13), (-70, -8)]), 7, 7, "skin-mid", .34, 9, .05)
-    p.ink(pen(of([(-91, -9.6), (-85, -10), (-79.6, -7.4)]), [.05, .35, .05]), "skin-line", .5)
-    p.ink(pen(crest.part(.2, .7), [.05, .3, .05]), "skin-line", .3, cue="lean")
-    p.ink(contour(part(OUTER, -128, -50), .3, 1.35, side=1, press=lambda t: ramp(t, (0, .2), (.5, .9), (1, 1))), "skin-line")
-    p.ink(cluster(lit, edge, 7, .2, .8, .62, .4, .1, .07), "skin-hatch")
+    pool(p, of([(-126, 10), (-108, 16), (-92, 30), (-70, 52)]), 14, 20, "skin-mid", .24, 10, .05)
+    pool(p, of([(-118, 84), (-98, 96), (-76, 102)]), 44, 40, "skin-light", .25, 10, .05)
+    # crest: a soft light along it, shade on the foot's side, both dying toward the flank; no edge
+    crest = Line(of([(-126, -22), (-116, -19), (-106, -15), (-98, -11), (-91, -7)]))
+    pool(p, crest.shifted(-4), 7, 8, "skin-base", .6, 14, .05)
+    pool(p, of([(-104, -26), (-96, -22), (-88, -17), (-82, -11)]), 7, 7, "skin-mid", .36, 10, .05)
+    # its spine: the widest and brightest of that light
+    pool(p, of([(-103, -9), (-90, -4), (-78, 0)]), 9, 10, "skin-base", .6, 14, .05)
+    pool(p, of([(-94, -5), (-87, -3), (-81, -1)]), 5, 6, "skin-light", .26, 9, .05)
+    pool(p, of([(-80, -14), (-75, -9), (-73, -2)]), 5, 5, "skin-mid", .26, 8, .05)
+    p.ink(contour(part(OUTER, -138, -50), .25, .9, side=1, press=lambda t: ramp(t, (0, .7), (.5, .9), (1, .8))), "skin-line")
     p.ink([pen(of([(-118, 40), (-114, 70), (-113, 100)]), [.05, .8, .05]), pen(of([(-106, 28), (-100, 60), (-98, 96)]), [.05, .6, .05])], "skin-line", .55, cue="full")
 
 
@@ -53,16 +55,17 @@ def groin(p):
     crease = Line(CREASE)
     soft(p, crease.shifted(13), crease, "skin-mid", .5, 8, rise((0, 0), (.3, .5), (.7, 1), (1, .7)))
     soft(p, crease.shifted(-8), crease, "skin-mid", .4, 6, rise((0, 0), (.4, .5), (.7, 1), (1, .5)))
-    p.ink([pen(crease.part(.3, .99), [.05, .35, .55, .7, .9, .8, .3])], "skin-line", .8)
+    p.ink([pen(crease.part(.34, .7), [.05, .3, .4, .3, .05]), pen(crease.part(.66, .985), [.05, .4, .7, .7, .25])], "skin-line", .7)
     p.ink([pen(of([(-30, 12), (-4, 38), (24, 64), (50, 90)]), [.05, .9, .9, .05])], "skin-line", .6, cue="full")
     p.ink([pen(of([(-16, 30), (12, 58), (44, 84)]), [.05, .5, .05]), pen(of([(10, 46), (34, 68), (58, 86)]), [.05, .45, .05])], "skin-line", .5, cue="older")
     # sartorius: a long low ridge from the spine inward; tensor fasciae latae: one outward; the small hollow between
     pool(p, of([(-52, 2), (-20, 18), (20, 37), (66, 55), (112, 68)]), 9, 10, "skin-light", .5, 9, .1)
     pool(p, of([(-50, -14), (-24, -18), (6, -24), (40, -31)]), 9, 9, "skin-base", .4, 10, .05)
-    pool(p, of([(-44, -4), (-14, -4), (16, -5), (52, -9)]), 9, 8, "skin-mid", .4, 11, .05)
-    # the trochanter: felt rather than seen, a low swell on the outer side with a dip above it
-    pool(p, of([(-40, -26), (-24, -30), (-8, -33)]), 9, 9, "skin-mid", .26, 8, .05)
-    pool(p, of([(-4, -35), (10, -38), (26, -39)]), 6, 8, "skin-base", .4, 8, .05)
+    pool(p, of([(-36, -4), (-16, -4), (8, -5), (26, -7)]), 8, 7, "skin-mid", .28, 9, .05)
+    # the trochanter: felt rather than seen, a low swell of the outer side, a dip toward the flank, shade toward the foot
+    pool(p, of([(-36, -30), (-26, -32), (-16, -34)]), 8, 7, "skin-mid", .26, 8, .05)
+    pool(p, of([(-8, -37), (6, -40), (20, -41.6)]), 6, 8, "skin-base", .5, 9, .05)
+    pool(p, of([(26, -38), (36, -41), (46, -43)]), 6, 6, "skin-mid", .24, 7, .05)
     # femoral triangle: a shallow hollow inside sartorius
     pool(p, of([(-6, 56), (22, 70), (54, 80), (96, 84)]), 15, 13, "skin-mid", .46, 12, .05)
     pool(p, of([(70, 101), (110, 99), (160, 91), (220, 80)]), 9, 8, "skin-light", .4, 8, .1)
@@ -84,7 +87,7 @@ def quadriceps(p):
     soft(p, between(core, edge, .3), edge, "skin-mid", .34, 8, rim)
     soft(p, between(core, edge, .62), edge, "skin-shade", .42, 8, rim)
     lean = Line([(x - 11, y) for x, y in core.pts])          # the strokes lie over a little, as a hand draws them
-    for n, t0, t1, reach, peak in ((9, .2, .45, .62, .62), (22, .45, .81, .9, .48), (7, .82, .97, .5, .4)):
+    for n, t0, t1, reach, peak in ((22, .47, .79, .9, .48),):
         p.ink(cluster(lean, edge, n, t0, t1, reach, .5, lambda s: .1 + .16 * s, .07, peak=peak, dense=.5), "skin-hatch")
     # furrow between rectus and vastus medialis, and sartorius drawn across the inner side
     inner = Line(of([(190, 31), (232, 27.4), (274, 21), (310, 16), (346, 14)]))
@@ -100,18 +103,18 @@ def quadriceps(p):
 def edges(p):
     """Contours: thin on the lit inner side, heavy under vastus lateralis; forms overlap where they meet."""
     over = Line([*part(OUTER, -58, 300).pts[::10], *of([(330, -51), (350, -46.6), (364, -41.6)])])
-    p.ink(contour(over, .35, 1.9, side=1, press=lambda t: ramp(t, (0, .6), (.2, .75), (.5, 1.1), (.86, .9), (1, .03))), "skin-line")
-    p.ink(contour(part(OUTER, 322, 458), .35, 1.5, side=1, press=lambda t: ramp(t, (0, .05), (.25, .8), (.7, 1), (1, .5))), "skin-line")
-    p.ink(contour(part(OUTER, 450, 512), .35, 1.6, side=1, press=lambda t: ramp(t, (0, .2), (.3, 1), (1, 1))), "skin-line")
+    p.ink(contour(over, .3, 1.05, side=1, press=lambda t: ramp(t, (0, .7), (.08, .8), (.15, .3), (.25, .3), (.34, .9), (.6, 1.1), (.86, .9), (1, .03))), "skin-line")
+    p.ink(contour(part(OUTER, 322, 458), .3, 1.0, side=1, press=lambda t: ramp(t, (0, .05), (.25, .8), (.7, 1), (1, .5))), "skin-line")
+    p.ink(contour(part(OUTER, 450, 512), .3, 1.1, side=1, press=lambda t: ramp(t, (0, .2), (.3, 1), (1, 1))), "skin-line")
     hi = Line([*part(INNER, 62.5, 300).pts[::10], *of([(322, 66.6), (342, 60), (352, 55)])])
-    p.ink(contour(hi, .5, 1.2, side=-1, press=lambda t: ramp(t, (0, 1.2), (.2, .9), (.8, .8), (1, .05))), "skin-line")
+    p.ink(contour(hi, .4, 1.0, side=-1, press=lambda t: ramp(t, (0, 1.2), (.2, .9), (.8, .8), (1, .05))), "skin-line")
     p.ink(contour(Line([*part(INNER, 304, 380).pts[::10], *of([(392, 57.6), (400, 52), (404, 46)])]), .5, 1.2, side=-1,
                   press=lambda t: ramp(t, (0, .05), (.3, .9), (.7, 1), (1, .05))), "skin-line")
     p.ink(contour(part(INNER, 384, 500), .5, 1.2, side=-1, press=lambda t: ramp(t, (0, .05), (.2, .9), (1, .8))), "skin-line")
 
 
 def draw(p):
-    p.linear("wash.trunk", "pelvis", at(0, 104), at(0, 190), [(0, "skin-base"), (.4, "skin-base", .7), (1, "skin-base", 0)])
+    p.linear("wash.trunk", "pelvis", at(-100, 40), at(-100, -46), [(0, "skin-mid", 0), (.5, "skin-mid", .16), (1, "skin-mid", .5)])
     # straight gradients: their two ends follow a stout or a lean thigh as its outline does
     p.linear("wash.thigh", "thigh", at(205, 26), at(205, -62), [(0, "skin-mid", 0), (.22, "skin-mid", .12), (.46, "skin-mid", .38), (.66, "skin-mid", .66), (.82, "skin-shade", .5), (1, "skin-shade", .78)])
     # the light lies in a band along the upper side, slanting with the bone

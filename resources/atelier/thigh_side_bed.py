@@ -5,46 +5,44 @@ from thigh_side_frame import BACK, LOIN, at, cm
 from thigh_side_wear import fold
 
 # the bed gives under the buttock and leaves the knee free
-PELVIS_TOP = [*cm((-17, -8.5), (-14.9, -9.0)), *[q for q in LOIN if 30 < q[0] < 200], at(4.2, -10.35)]
-THIGH_TOP = [at(4.2, -10.35), *[q for q in BACK if 213 < q[0] < 320], *cm((18, -7.5), (21, -7.6), (24, -7.75), (29, -7.95), (34, -8.05), (39.9, -7.9))]
-LEG_TOP = cm((39.9, -7.9), (43, -7.7), (46, -7.4), (49, -7.2), (52, -7.2), (57, -7.3))
+PELVIS_TOP = [*cm((-17, -8.8), (-14.9, -9.4)), *[q for q in LOIN if 30 < q[0] < 200], at(4.2, -10.35)]
+THIGH_TOP = [at(4.2, -10.35), *[q for q in BACK if 213 < q[0] < 320], *cm((18, -7.4), (21, -7.2), (25, -7.05), (30, -6.85), (35, -6.55), (39.9, -6.35))]
+LEG_TOP = cm((39.9, -6.35), (42, -6.5), (44.4, -6.8), (46.6, -7.05), (48.6, -7.15))
 
 
 def mattress(p):
-    for limb, x in (("pelvis", -6), ("thigh", 20), ("leg", 48)):
-        p.linear("wash.bed." + limb, limb, at(x, -10.8), at(x, -15.6), [(0, "cloth-light"), (.2, "cloth-light"), (1, "cloth-light", 0)])
-    for limb, top in (("leg", LEG_TOP), ("thigh", THIGH_TOP), ("pelvis", PELVIS_TOP)):
+    """Short, and close to the body: what lies far outside the skin is carried far by a heavy patient's map."""
+    for limb, top in (("leg", [*LEG_TOP, *cm((52, -7.15), (57, -7.1))]), ("thigh", THIGH_TOP), ("pelvis", PELVIS_TOP)):
         p.on("cloth", limb)
-        lap = .3 if limb == "thigh" else 0                    # the last painted laps over its neighbours, so that no seam shows
-        (ax, ay), (bx, by), floor = top[0], top[-1], at(0, -16.8)[1]
-        p.area([(ax - lap, ay, "c"), *top[1:-1], (bx + lap, by, "c"), (bx + lap, floor, "c"), (ax - lap, floor, "c")], "wash.bed." + limb)
+        low = [(q[0], q[1] + 15) for q in top][::-1]
+        p.area([(*top[0], "c"), *top[1:-1], (*top[-1], "c"), (*low[0], "c"), *low[1:-1], (*low[-1], "c")], "cloth-light", .5)
     # the body's shadow, each part on the limb that throws it; equal where two limbs meet
-    for limb, top, depth in (("pelvis", PELVIS_TOP, lambda t: ramp(t, (0, 2), (.5, 13), (1, 16))), ("leg", [*LEG_TOP[:3], at(48.6, -7.2)], lambda t: 15),
-                             ("thigh", THIGH_TOP, lambda t: ramp(t, (0, 16), (.35, 11), (1, 15)))):
+    for limb, top, depth in (("pelvis", PELVIS_TOP, lambda t: ramp(t, (0, 4), (.5, 11), (1, 12))), ("leg", LEG_TOP, lambda t: ramp(t, (0, 10), (.6, 11), (1, 11))),
+                             ("thigh", THIGH_TOP, lambda t: ramp(t, (0, 12), (.35, 9), (1, 10)))):
         p.on("cloth", limb)
         t = Line(top)
         up = t.part(0, 1)
         for k in range(6):
             low = [(q[0], q[1] + depth(u / (len(up) - 1)) * (k + 1) / 6) for u, q in enumerate(up)][::-1]
             p.area([(*up[0], "c"), *up[1:-1], (*up[-1], "c"), (*low[0], "c"), *low[1:-1], (*low[-1], "c")], "cloth-shade", each(.5, 6))
-    p.ink(pen(t.part(.42, 1), [.05, .45, .5, .5, .4]), "cloth-line", .8)
+    p.ink(pen(t.part(.4, 1), [.05, .45, .5, .5, .4]), "cloth-line", .8)
     p.on("cloth", "leg")
-    p.ink(pen(cm((39.9, -7.9), (43, -7.7), (46, -7.4), (48.8, -7.2)), [.4, .5, .5, .3]), "cloth-line", .8)
+    p.ink(pen(LEG_TOP, [.4, .5, .5, .3]), "cloth-line", .8)
     p.on("cloth", "thigh")
-    fold(p, cm((9.4, -9.6), (12, -10.4), (16, -10.8), (21, -10.7)), 6, .6)
-    fold(p, cm((6.6, -10.6), (8.4, -11.8), (11.4, -12.6), (15, -12.8)), 7, .7)
-    fold(p, cm((22, -8.8), (27, -9.6), (33, -9.7)), 5, .5)
+    fold(p, cm((8.6, -9.3), (11, -9.9), (15, -10.0), (19, -9.7)), 4, .6)
+    fold(p, cm((6.2, -10.2), (8.0, -10.9), (10.6, -11.3), (13.6, -11.2)), 5, .6)
+    fold(p, cm((22, -7.9), (26, -8.4), (31, -8.3)), 4, .5)
     p.on("cloth", "pelvis")
-    fold(p, cm((-10, -11.6), (-12.4, -12.2), (-15, -12.2)), -6, .5)
-    fold(p, cm((-2.6, -12.8), (-1.4, -13.6), (.6, -14.1)), 5, .5)
+    fold(p, cm((-10, -11.3), (-12.2, -11.5), (-14.6, -11.2)), -4, .5)
+    fold(p, cm((-3.6, -12.4), (-2.4, -12.9), (-.6, -13.1)), 4, .5)
 
 
 def sheet(p):
     p.linear("wash.sheet", "leg", at(53.5, 0), at(56.9, .2), [(0, "cloth-light"), (.1, "cloth-light"), (1, "cloth-light", 0)])
     p.on("cloth", "leg")
-    edge = cm((50.2, 5.35), (49.9, 4.2), (50.2, 2), (50.4, -1), (50.0, -4), (49.3, -6.6), (48.8, -8.4), (48.9, -10.2))
+    edge = cm((50.2, 5.35), (49.9, 4.2), (50.2, 2), (50.4, -1), (50.0, -4), (49.3, -6.4), (48.9, -7.8), (49.1, -9.2))
     top = cm((50.2, 5.35), (51.6, 5.5), (54, 5.1), (57.4, 4.8))
-    hem = cm((48.9, -10.2), (50.4, -11.0), (52.4, -10.7), (54.6, -11.1), (57.4, -10.9))
+    hem = cm((49.1, -9.2), (50.5, -9.9), (52.4, -9.6), (54.6, -10.0), (57.4, -9.8))
     p.area([(*edge[0], "c"), *edge[1:-1], (*edge[-1], "c"), *hem[1:-1], (*hem[-1], "c"), (*top[-1], "c"), *top[-2:0:-1]], "wash.sheet")
     under = Line(hem)
     soft(p, under.shifted(8), under, "cloth-shade", .4, lambda t: ramp(t, (0, .5), (.5, 1), (1, 0)))
@@ -58,7 +56,7 @@ def sheet(p):
     p.ink(pen(top, [.9, .9, .6, .05]), "cloth-line")
     fold(p, cm((52.0, 3.4), (53.4, 3.6), (55, 3.2)), 5, .6)
     fold(p, cm((51.8, -2.0), (53.4, -3.4), (54.6, -5.6)), -7, .8)
-    fold(p, cm((51.2, -5.6), (52.4, -7.4), (53.0, -9.6)), -7, .7)
+    fold(p, cm((51.2, -5.2), (52.3, -6.8), (52.8, -8.8)), -7, .7)
 
 
 def draw(p):

@@ -65,7 +65,7 @@ def leg(p):
     soft(p, part.shifted(-28), part, "skin-mid", .45, rise((0, 0), (.3, .8), (1, 1)))
     soft(p, part.shifted(-15), part, "skin-shade", .5, rise((0, 0), (.3, .8), (1, 1)))
     p.ink(cluster(part.shifted(-28), part, 13, .1, .96, .8, .55, .1, .05, peak=.5), "skin-hatch")
-    p.ink(contour(Line(CALF).part(.18, .78), .4, 1.5, side=1, press=lambda t: ramp(t, (0, .1), (.3, 1), (1, .8))), "skin-line")
+    p.ink(contour(Line(CALF).part(.14, .78), .4, 1.5, side=1, press=lambda t: ramp(t, (0, .1), (.3, 1), (1, .8))), "skin-line")
     p.ink(contour(Line(SHIN).part(.2, .8), .35, 1.0, side=-1, press=lambda t: ramp(t, (0, .1), (.2, 1), (1, .9))), "skin-line")
 
 

@@ -1,20 +1,13 @@
 """Thigh from the side: belly wall and gluteus medius (pelvis), the calf's beginnings (leg); the thigh in thigh_side_quads."""
 import thigh_side_quads
+import thigh_side_seat
 from engrave import Line, contour, pen, ramp
 from thigh_side_quads import HAMSTRINGS, RECTUS, VASTUS          # named by the frame
 from thigh_side_tools import hump, lines, soft
-from thigh_side_frame import BACK, BELLY, CALF, FRONT, LOIN, SHIN, at, cm
+from thigh_side_frame import BELLY, at, cm
 
 MEDIUS = cm((-10.6, 5.6, "c"), (-12.4, 2.8), (-14.0, 1.2), (-15.1, -.2), (-15.4, -1.8), (-15.0, -4.0), (-13.9, -6.8, "c"), (-11.4, -6.4), (-8.6, -5.0), (-5.6, -3.6), (-2.8, -2.6), (-.4, -2.0), (1.6, -1.6),
             (2.0, .2), (2.2, 1.4), (1.6, 2.6), (-2.0, 3.2), (-5, 4.2), (-8, 5.2))
-
-
-def ghost(p):
-    """The body's outline, barely there; with the muscles, because it must follow this patient's skin."""
-    for limb, pts, a, b, s in (("pelvis", BELLY, .14, .68, 1), ("pelvis", LOIN, .18, 1, -1), ("thigh", FRONT, .26, 1, 1), ("thigh", BACK, .3, 1, -1),
-                               ("leg", SHIN, .3, .74, 1), ("leg", CALF, .3, .74, -1)):
-        p.on("muscle", limb)
-        p.ink(pen(Line(Line(pts).shifted(s)), [.05, .7, .7, .7, .05], a, b), "bone-shade", .6)
 
 
 def belly(p):
@@ -63,8 +56,8 @@ def leg(p):
 
 
 def draw(p):
-    ghost(p)
     belly(p)
     medius(p)
+    thigh_side_seat.maximus(p)
     leg(p)
     thigh_side_quads.draw(p)

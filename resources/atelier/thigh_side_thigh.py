@@ -52,7 +52,7 @@ def edges(p):
     p.ink(contour(f.part(.13, .42), .3, .85, side=-1, press=lambda t: ramp(t, (0, .5), (.3, 1), (.8, .6), (1, .1))), "skin-line")
     p.ink(contour(f.part(.44, .80), .3, 1.2, side=-1, press=lambda t: ramp(t, (0, .1), (.3, .9), (.8, 1.1), (1, .2))), "skin-line")
     p.ink(contour(b.part(.24, .64), .4, 1.25, side=1, press=lambda t: ramp(t, (0, .3), (.3, .8), (1, 1))), "skin-line")
-    p.ink(contour(b.part(.62, 1), .4, 1.6, side=1, press=lambda t: ramp(t, (0, .5), (.5, 1.1), (.85, .7), (1, .2))), "skin-line")
+    p.ink(contour(b.part(.62, .962), .4, 1.6, side=1, press=lambda t: ramp(t, (0, .5), (.5, 1.1), (.85, .7), (1, .2))), "skin-line")
 
 
 def draw(p):
