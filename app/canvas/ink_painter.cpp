@@ -18,13 +18,16 @@ inline constexpr double kContourLength = 4.0;  // cm: a pen stroke this long bou
 
 QPointF at(Point p) { return {p.x, p.y}; }
 
-void addRing(QPainterPath& path, const Ring& ring)
+// The place of its first element.
+int addRing(QPainterPath& path, const Ring& ring)
 {
     path.moveTo(at(ring.points[0]));
+    const int start = path.elementCount() - 1;
     for (std::size_t i = 3; i < ring.points.size(); i += 3)
         path.cubicTo(at(ring.points[i - 2]), at(ring.points[i - 1]), at(ring.points[i]));
     if (ring.closed)
         path.closeSubpath();
+    return start;
 }
 
 struct Measure {
@@ -200,8 +203,10 @@ ReadyInk::ReadyInk(const Picture& picture) : m_gradients(picture.ink.gradients)
         Shape shape;
         shape.path.setFillRule(Qt::WindingFill);
         for (const Ring& ring : moved.rings) {
-            shape.starts.push_back(shape.path.elementCount());
-            ink_detail::addRing(shape.path, ring);
+            const int start = ink_detail::addRing(shape.path, ring);
+            // Of a ring drawn on one spot a path keeps only where it began, and the next begins there.
+            if (shape.path.elementCount() > start + 1)
+                shape.starts.push_back(start);
         }
         shape.bounds = shape.path.controlPointRect();
         shape.layer = picture.plate->structures[static_cast<std::size_t>(moved.structure)].layer;

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/canvas/hand_painter.h"
 #include "app/canvas/plate_painter.h"
 
 namespace fb {
@@ -33,10 +34,19 @@ Canvas canvasOf(const InkJob& job)
     return canvas;
 }
 
+// What all bands of one image are painted with.
+struct Paints {
+    const InkJob& job;
+    const ReadyInk& ink;
+    const ReadyInk* hand;
+    std::vector<QColor> tones, handTones;
+};
+
 // One band is an image of its own over the rows of the whole.
-bool paintBand(const InkJob& job, const ReadyInk& ink, const std::vector<QColor>& tones, const Canvas& canvas,
-               uchar* bits, int band, const std::atomic_bool& cancelled)
+bool paintBand(const Paints& paints, const Canvas& canvas, uchar* bits, int band,
+               const std::atomic_bool& cancelled)
 {
+    const InkJob& job = paints.job;
     const int height = canvas.image.height();
     const int top = height * band / kBands;
     const int rows = height * (band + 1) / kBands - top;
@@ -52,22 +62,30 @@ bool paintBand(const InkJob& job, const ReadyInk& ink, const std::vector<QColor>
     painter.setClipRect(canvas.plate, Qt::IntersectClip);
     QColor ghost = job.scheme.ink;
     ghost.setAlphaF(0.22F);
-    return paintInk(painter, ink, tones, InkManner{canvas.cmToImage, job.layers, kLeastHatch, ghost},
-                    cancelled);
+    return paintInk(painter, paints.ink, paints.tones,
+                    InkManner{canvas.cmToImage, job.layers, kLeastHatch, ghost}, cancelled) &&
+           (!paints.hand || paintHand(painter, *paints.hand, paints.handTones, canvas.cmToImage, cancelled));
 }
 
 }  // namespace worker_detail
 
-std::optional<QImage> paintedImage(const InkJob& job, const ReadyInk& ink, const std::atomic_bool& cancelled)
+std::optional<QImage> paintedImage(const InkJob& job, const ReadyInk& ink, const std::atomic_bool& cancelled,
+                                   const ReadyInk* hand)
 {
     worker_detail::Canvas canvas = worker_detail::canvasOf(job);
-    const std::vector<QColor> tones = toneColours(*job.picture->plate, job.scheme, job.picture->skinTone);
+    worker_detail::Paints paints{job,
+                                 ink,
+                                 job.hand ? hand : nullptr,
+                                 toneColours(*job.picture->plate, job.scheme, job.picture->skinTone),
+                                 {}};
+    if (paints.hand)
+        paints.handTones = toneColours(*job.hand->plate, job.scheme, 0);
     uchar* bits = canvas.image.bits();
     std::atomic_int next = 0;
     std::atomic_bool done = true;
     const auto paintSome = [&] {
         for (int band = next++; band < worker_detail::kBands; band = next++)
-            if (!worker_detail::paintBand(job, ink, tones, canvas, bits, band, cancelled))
+            if (!worker_detail::paintBand(paints, canvas, bits, band, cancelled))
                 done = false;
     };
     {
@@ -118,6 +136,8 @@ void InkWorker::work(const std::stop_token& stop)
 {
     std::shared_ptr<const Picture> readyFor;
     std::shared_ptr<const ReadyInk> ready;
+    std::shared_ptr<const Picture> handReadyFor;
+    std::shared_ptr<const ReadyInk> hand;
     for (;;) {
         InkResult result;
         quint64 number = 0;
@@ -137,8 +157,13 @@ void InkWorker::work(const std::stop_token& stop)
             ready = std::make_shared<const ReadyInk>(*result.job.picture);
             readyFor = result.job.picture;
         }
+        if (handReadyFor != result.job.hand) {
+            hand = result.job.hand ? std::make_shared<const ReadyInk>(*result.job.hand) : nullptr;
+            handReadyFor = result.job.hand;
+        }
         result.ready = ready;
-        if (const auto image = paintedImage(result.job, *ready, m_cancel)) {
+        result.hand = hand;
+        if (const auto image = paintedImage(result.job, *ready, m_cancel, hand.get())) {
             result.image = *image;
             QMetaObject::invokeMethod(
                 this, [this, result, number] { deliver(result, number); }, Qt::QueuedConnection);

@@ -19,8 +19,9 @@ namespace fb {
 
 struct InkJob {
     std::shared_ptr<const Picture> picture;
-    ViewFrame frame;          // the image covers its sheet
-    double pixelRatio = 1.0;  // image pixels per widget pixel; a preview has fewer
+    std::shared_ptr<const Picture> hand;  // laid over it; null: none
+    ViewFrame frame;                      // the image covers its sheet
+    double pixelRatio = 1.0;              // image pixels per widget pixel; a preview has fewer
     Scheme scheme;
     QSet<Layer> layers;
     bool preview = false;
@@ -29,12 +30,15 @@ struct InkJob {
 struct InkResult {
     InkJob job;
     std::shared_ptr<const ReadyInk> ready;
-    QImage image;  // opaque: paper, plate mark and ink
+    QImage image;                                    // opaque: paper, plate mark, ink and hand
+    std::shared_ptr<const ReadyInk> hand = nullptr;  // null: none
 };
 
 // The image of a job, painted in horizontal bands by up to two threads; nullopt when cancelled.
+// hand: the job's, if it has one.
 [[nodiscard]] std::optional<QImage> paintedImage(const InkJob& job, const ReadyInk& ink,
-                                                 const std::atomic_bool& cancelled);
+                                                 const std::atomic_bool& cancelled,
+                                                 const ReadyInk* hand = nullptr);
 
 class InkWorker : public QObject {
     Q_OBJECT

@@ -85,9 +85,13 @@ LabelShyness shynessOf(const PlateFace& face)
     LabelShyness shyness;
     for (const double edge : {plate.left(), plate.right()})
         shyness.edges.push_back({edge - 5, plate.top(), 10, plate.height()});
-    if (face.drawn)
-        for (const QRectF& row : face.drawn->ready->silhouette())
-            shyness.body.push_back(toWidget.mapRect(row));
+    if (!face.drawn)
+        return shyness;
+    for (const QRectF& row : face.drawn->ready->silhouette())
+        shyness.body.push_back(toWidget.mapRect(row));
+    if (face.drawn->hand)
+        for (const QRectF& row : face.drawn->hand->silhouette())
+            shyness.figure.push_back(toWidget.mapRect(row));
     return shyness;
 }
 

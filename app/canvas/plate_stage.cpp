@@ -93,6 +93,26 @@ void PlateStage::setMark(std::optional<QPointF> cm)
     Q_EMIT changed();
 }
 
+void PlateStage::setHand(std::shared_ptr<const Picture> hand)
+{
+    if (hand == m_hand)
+        return;
+    m_hand = std::move(hand);
+    if (m_handShown)
+        ask(false);
+    Q_EMIT changed();
+}
+
+void PlateStage::setHandShown(bool shown)
+{
+    if (shown == m_handShown)
+        return;
+    m_handShown = shown;
+    if (m_hand)
+        ask(false);
+    Q_EMIT changed();
+}
+
 void PlateStage::setLayers(const QSet<Layer>& layers)
 {
     if (layers == m_layers)
@@ -120,7 +140,8 @@ void PlateStage::setScheme(const Scheme& scheme)
 
 bool PlateStage::isOfNow(const InkJob& job) const
 {
-    return job.picture == m_picture && job.scheme == m_face.scheme && job.layers == m_layers;
+    return job.picture == m_picture && job.hand == shownHand() && job.scheme == m_face.scheme &&
+           job.layers == m_layers;
 }
 
 bool PlateStage::isSharp() const
@@ -160,6 +181,7 @@ void PlateStage::ask(bool preview)
         return;
     InkJob job;
     job.picture = m_picture;
+    job.hand = shownHand();
     job.frame = m_face.frame;
     job.pixelRatio = m_pixelRatio * (preview ? 0.5 : 1.0);
     job.scheme = m_face.scheme;

@@ -24,6 +24,8 @@ public:
     void setPicture(std::shared_ptr<const Picture> picture);
     void setScene(const Scene& scene);
     void setMark(std::optional<QPointF> cm);
+    void setHand(std::shared_ptr<const Picture> hand);
+    void setHandShown(bool shown);
     void setLayers(const QSet<Layer>& layers);
     void setMarkable(bool markable);
     void setScheme(const Scheme& scheme);
@@ -31,6 +33,7 @@ public:
     [[nodiscard]] const ViewFrame& frame() const { return m_face.frame; }
     [[nodiscard]] QPointF crosshair() const { return m_crosshair; }
     [[nodiscard]] bool isSharp() const;
+    [[nodiscard]] bool isHandShown() const { return m_handShown; }
     [[nodiscard]] PlateFace face() const;  // as it is to be painted now
 
     // Hands
@@ -60,12 +63,15 @@ Q_SIGNALS:
 private:
     [[nodiscard]] bool showsCrosshair() const { return isMarkable() && m_byKeyboard && m_face.focused; }
     [[nodiscard]] bool isOfNow(const InkJob& job) const;
+    [[nodiscard]] std::shared_ptr<const Picture> shownHand() const { return m_handShown ? m_hand : nullptr; }
     void setFrame(const ViewFrame& frame);
     void ask(bool preview);
     void take(const InkResult& result);
 
     PlateFace m_face;
     std::shared_ptr<const Picture> m_picture;
+    std::shared_ptr<const Picture> m_hand;
+    bool m_handShown = true;
     QSet<Layer> m_layers;
     double m_pixelRatio = 1.0;
     bool m_markable = true;

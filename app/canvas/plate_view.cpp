@@ -53,6 +53,12 @@ void PlateView::setScene(const Scene& scene) { m_private->stage.setScene(scene);
 
 void PlateView::setMark(std::optional<QPointF> cm) { m_private->stage.setMark(cm); }
 
+void PlateView::setHand(std::shared_ptr<const Picture> hand) { m_private->stage.setHand(std::move(hand)); }
+
+void PlateView::setHandShown(bool shown) { m_private->stage.setHandShown(shown); }
+
+bool PlateView::isHandShown() const { return m_private->stage.isHandShown(); }
+
 void PlateView::setLayers(const QSet<Layer>& layers) { m_private->stage.setLayers(layers); }
 
 void PlateView::setMarkable(bool markable)

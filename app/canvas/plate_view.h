@@ -38,10 +38,14 @@ public:
         std::shared_ptr<const Picture> picture);  // starts the worker; keeps zoom on the same plate and body
     void setScene(const Scene& scene);
     void setMark(std::optional<QPointF> cm);
-    void setLayers(const QSet<Layer>& layers);  // which are shown; default all
-    void setMarkable(bool markable);            // false: read-only, no crosshair
-    void setScheme(const Scheme& scheme);       // look of paper, ink and scene; repaints
+    void
+    setHand(std::shared_ptr<const Picture> hand);  // laid over the drawing; null: none (see hand_painter.h)
+    void setHandShown(bool shown);                 // whether it is seen; default true
+    void setLayers(const QSet<Layer>& layers);     // which are shown; default all
+    void setMarkable(bool markable);               // false: read-only, no crosshair
+    void setScheme(const Scheme& scheme);          // look of paper, ink and scene; repaints
 
+    [[nodiscard]] bool isHandShown() const;
     [[nodiscard]] QPointF toCm(QPointF widget) const;
     [[nodiscard]] QPointF toWidget(QPointF cm) const;
     [[nodiscard]] double pixelsPerCm() const;

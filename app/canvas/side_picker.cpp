@@ -25,11 +25,12 @@ QColor between(const QColor& a, const QColor& b, double share)
     return {part(a.red(), b.red()), part(a.green(), b.green()), part(a.blue(), b.blue())};
 }
 
-// The atelier's colours (resources/atelier/side_figure.py) become the scheme's: a grey person, so that no
-// skin is meant.
-QByteArray drawing(const Scheme& scheme)
+// The atelier's colours (resources/atelier/side_figure.py, side_figure_legs.py) become the scheme's: a grey
+// person, so that no skin is meant.
+QByteArray drawing(const Scheme& scheme, Site site)
 {
-    QFile file(QStringLiteral(":/icons/figure.svg"));
+    QFile file(site == Site::Deltoid ? QStringLiteral(":/icons/figure.svg")
+                                     : QStringLiteral(":/icons/figure-legs.svg"));
     if (!file.open(QIODevice::ReadOnly))
         return {};
     QByteArray text = file.readAll();
@@ -47,9 +48,16 @@ QByteArray drawing(const Scheme& scheme)
     return text;
 }
 
+QString markedPart(Site site, bool left)
+{
+    if (site == Site::Deltoid)
+        return left ? QStringLiteral("arm-left") : QStringLiteral("arm-right");
+    return left ? QStringLiteral("leg-left") : QStringLiteral("leg-right");
+}
+
 }  // namespace picker_detail
 
-// One figure with one arm marked.
+// One figure with one limb marked.
 class FigureButton : public QAbstractButton {
 public:
     explicit FigureButton(QWidget* parent) : QAbstractButton(parent)
@@ -59,9 +67,10 @@ public:
         setAttribute(Qt::WA_Hover);
     }
 
-    void show(bool armOnViewersLeft, const Scheme& scheme)
+    void show(Site site, bool onViewersLeft, const Scheme& scheme)
     {
-        m_left = armOnViewersLeft;
+        m_site = site;
+        m_left = onViewersLeft;
         m_scheme = scheme;
         m_drawn = QPixmap();
         update();
@@ -102,7 +111,7 @@ private:
         m_drawn = QPixmap(size() * devicePixelRatioF());
         m_drawn.setDevicePixelRatio(devicePixelRatioF());
         m_drawn.fill(Qt::transparent);
-        QSvgRenderer renderer(picker_detail::drawing(m_scheme));
+        QSvgRenderer renderer(picker_detail::drawing(m_scheme, m_site));
         if (!renderer.isValid())
             return;
         const QRectF room = QRectF(rect()).adjusted(kPad, kPad, -kPad, -4);
@@ -114,12 +123,12 @@ private:
         place.translate(-renderer.viewBoxF().center().x(), -renderer.viewBoxF().bottom());
         QPainter painter(&m_drawn);
         painter.setRenderHint(QPainter::Antialiasing);
-        for (const QString& part :
-             {QStringLiteral("figure"), m_left ? QStringLiteral("arm-left") : QStringLiteral("arm-right")})
+        for (const QString& part : {QStringLiteral("figure"), picker_detail::markedPart(m_site, m_left)})
             if (renderer.elementExists(part))
                 renderer.render(&painter, part, place.mapRect(renderer.boundsOnElement(part)));
     }
 
+    Site m_site = Site::Deltoid;
     bool m_left = true;
     Scheme m_scheme = schemeOf(PaletteKind::Light);
     QPixmap m_drawn;
@@ -146,11 +155,17 @@ void SidePicker::setFirst(Side side)
     setScheme(m_scheme);
 }
 
+void SidePicker::setSite(Site site)
+{
+    m_site = site;
+    setScheme(m_scheme);
+}
+
 void SidePicker::setScheme(const Scheme& scheme)
 {
     m_scheme = scheme;
-    m_figures[0]->show(m_first == Side::Right, scheme);
-    m_figures[1]->show(m_first != Side::Right, scheme);
+    m_figures[0]->show(m_site, m_first == Side::Right, scheme);
+    m_figures[1]->show(m_site, m_first != Side::Right, scheme);
     retranslate();
 }
 
@@ -167,10 +182,15 @@ QSize SidePicker::minimumSizeHint() const
 void SidePicker::retranslate()
 {
     setAccessibleName(tr("Two figures facing you"));
-    for (FigureButton* figure : m_figures)
-        figure->setAccessibleName(figure->marksViewersLeft()
-                                      ? tr("Figure with the arm on your left marked")
-                                      : tr("Figure with the arm on your right marked"));
+    for (FigureButton* figure : m_figures) {
+        const bool left = figure->marksViewersLeft();
+        if (m_site == Site::Deltoid)
+            figure->setAccessibleName(left ? tr("Figure with the arm on your left marked")
+                                           : tr("Figure with the arm on your right marked"));
+        else
+            figure->setAccessibleName(left ? tr("Figure with hip and thigh on your left marked")
+                                           : tr("Figure with hip and thigh on your right marked"));
+    }
 }
 
 void SidePicker::changeEvent(QEvent* event)

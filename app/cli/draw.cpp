@@ -1,5 +1,8 @@
 // draw: one patient's plate with construction and target, and a graded mark where one is named.
+#include <algorithm>
 #include <charconv>
+#include <functional>
+#include <iterator>
 
 #include <QCoreApplication>
 #include <QFile>
@@ -78,6 +81,22 @@ Result<std::shared_ptr<const Picture>> pictureOf(const Query& query, const Libra
         });
 }
 
+// The target and every landmark, each named once. A view to look at only shows where not to go.
+Scene sceneOf(const Target& target)
+{
+    const auto asked = askedViews(target.site);
+    if (std::ranges::find(asked, target.view) == asked.end())
+        return companionScene(target);
+    Scene scene = targetScene(target);
+    const Scene landmarks = helpScene(target, HelpLevel::DrawnAndNamed);
+    const auto named = [&scene](const SceneShape& landmark) {
+        return std::ranges::any_of(scene,
+                                   [&](const SceneShape& shape) { return shape.label == landmark.label; });
+    };
+    std::ranges::copy_if(landmarks, std::back_inserter(scene), std::not_fn(named));
+    return scene;
+}
+
 }  // namespace draw_detail
 
 using namespace draw_detail;
@@ -91,7 +110,7 @@ Result<PlateSheet> sheetOf(const Query& query, const Policy& policy, const Libra
     PlateSheet sheet;
     sheet.title = titleText(query);
     sheet.aside = asideText(query);
-    sheet.scene = targetScene(*target) + helpScene(*target, HelpLevel::DrawnAndNamed);
+    sheet.scene = sceneOf(*target);
     if (mark) {
         const auto grade = gradeFor(query, policy, *target, library, *mark);
         if (!grade)

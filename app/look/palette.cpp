@@ -77,6 +77,17 @@ Scheme schemeOf(PaletteKind kind)
     return palette_detail::light();
 }
 
+QColor layered(const QColor& under, const QColor& over)
+{
+    const float below = under.alphaF() * (1.0F - over.alphaF());
+    const float alpha = below + over.alphaF();
+    if (alpha <= 0.0F)
+        return over;
+    const auto part = [&](float a, float b) { return (a * below + b * over.alphaF()) / alpha; };
+    return QColor::fromRgbF(part(under.redF(), over.redF()), part(under.greenF(), over.greenF()),
+                            part(under.blueF(), over.blueF()), alpha);
+}
+
 QColor Scheme::of(Role role) const
 {
     switch (role) {

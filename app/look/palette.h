@@ -45,6 +45,9 @@ struct Scheme {
 
 [[nodiscard]] Scheme schemeOf(PaletteKind kind);
 
+// The one fill that two see-through fills come to, so that a large area is filled once.
+[[nodiscard]] QColor layered(const QColor& under, const QColor& over);
+
 inline constexpr std::array kPaletteKinds{PaletteKind::Light, PaletteKind::Dark, PaletteKind::Projector};
 inline constexpr int kSkinRampCount = 5;  // one for each skin tone a request may have
 

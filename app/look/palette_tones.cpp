@@ -1,5 +1,5 @@
-// The tones of the plates. Skin has a ramp of its own for each skin tone, because a darker
-// skin is not a dimmed light one: its shadows are warmer and its lines must stay well below
+// The tones of the plates and of the hand laid over them. Skin has a ramp of its own for each skin tone,
+// because a darker skin is not a dimmed light one: its shadows are warmer and its lines must stay well below
 // its base. Every other tone starts from the colour the illustrator gave it.
 #include <algorithm>
 #include <array>
@@ -22,6 +22,11 @@ inline constexpr std::array<Ramp, kSkinRampCount> kSkin{{
     {0xbb8a63, 0xa16f4b, 0x855637, 0x694028, 0x4a2a19, 0x1e100a, 0x3a2013},
     {0x94694f, 0x7a5039, 0x60402f, 0x492e20, 0x321c13, 0x110805, 0x28150d},
 }};
+
+// The hand is nobody's: cool and pale as a glove, so that it stands off from every skin under it.
+inline constexpr std::array kHandNames{"light", "base", "mid", "shade", "line", "nail"};
+inline constexpr std::array<QRgb, kHandNames.size()> kHand{0xf2f8f7, 0xd9e7e6, 0xb4cacb,
+                                                           0x7f9da1, 0x132c33, 0xf7fbfa};
 
 QColor mixed(const QColor& a, const QColor& b, double share)
 {
@@ -70,6 +75,14 @@ QColor skin(const QString& shade, const QColor& inFile, int skinTone)
     return QColor::fromRgb(kSkin[static_cast<std::size_t>(skinTone)][place]);
 }
 
+QColor hand(const QString& shade, const QColor& inFile)
+{
+    const auto found = std::find(kHandNames.begin(), kHandNames.end(), shade);
+    return found == kHandNames.end()
+               ? inFile
+               : QColor::fromRgb(kHand[static_cast<std::size_t>(found - kHandNames.begin())]);
+}
+
 bool known(const QString& name)
 {
     static constexpr std::array families{"bone", "muscle", "tendon", "artery",
@@ -86,6 +99,8 @@ QColor toneColour(const Tone& tone, const Scheme& scheme, int skinTone)
     QColor colour = inFile;
     if (name.startsWith(QLatin1String("skin-")))
         colour = skin(name.mid(5), inFile, skinTone);
+    else if (name.startsWith(QLatin1String("hand-")))
+        colour = hand(name.mid(5), inFile);
     else if (!known(name))
         return inFile;
     switch (scheme.kind) {

@@ -2,6 +2,7 @@
 
 #include <QFrame>
 #include <QLabel>
+#include <QLocale>
 #include <QPushButton>
 #include <QToolButton>
 #include <QVariant>
@@ -74,6 +75,8 @@ void say(QToolButton* button, const QString& words)
     button->setAccessibleName(words);
     button->setToolTip(words);
 }
+
+QString alone(const QString& words) { return QLocale().toUpper(words.left(1)) + words.mid(1); }
 
 int scaled(const QWidget* widget, int pixels) { return qRound(pixels * textScaleOf(widget->font())); }
 

@@ -25,6 +25,9 @@ namespace fb::parts {
 void say(QPushButton* button, const QString& words);
 void say(QToolButton* button, const QString& words);
 
+// Words that stand alone begin with a capital; in the middle of a sentence the same words do not.
+[[nodiscard]] QString alone(const QString& words);
+
 // A length of the design at the text size the widget is set in.
 [[nodiscard]] int scaled(const QWidget* widget, int pixels);
 // The same for a whole column: grows more slowly than its letters, so that the plate keeps

@@ -23,6 +23,7 @@ namespace fb {
 namespace practice_page_detail {
 
 constexpr int kColumnWidth = 368;  // px at 100 percent text
+constexpr double kWide = 1.7;      // a plate's breadth over its height
 
 }  // namespace practice_page_detail
 
@@ -52,8 +53,10 @@ void PracticePage::showPlates(const PracticeState& state)
     const bool asksSide = state.ready && state.phase == Phase::PickingSide;
     if (asksSide && !m_sidePicker)
         makeSidePicker();
-    if (asksSide)
+    if (asksSide) {
+        m_sidePicker->setSite(state.request->site);
         m_sidePicker->setFirst(state.firstFigure);
+    }
     m_stage->setCurrentWidget(asksSide ? static_cast<QWidget*>(m_sidePicker) : m_plates);
     m_bar->setVisible(!asksSide);
     if (state.picture)
@@ -63,6 +66,10 @@ void PracticePage::showPlates(const PracticeState& state)
     const bool hasMark = state.graded && !state.graded->refusal;
     m_plate->setMark(hasMark ? QPointF(state.graded->mark.x, state.graded->mark.y) : state.mark);
     m_plate->setLayers(state.layers);
+    // Where the chart rules the site out no hand is laid.
+    const bool laid = state.graded && !isRuledOut(state.graded->request);
+    m_plate->setHand(laid ? state.hand : nullptr);
+    m_plate->setHandShown(state.handShown);
     // Feedback is read from close by; the paper is laid whole again with the next request.
     const Picture* graded = hasMark ? state.picture.get() : nullptr;
     if (graded && graded != m_closeUp)
@@ -77,8 +84,22 @@ void PracticePage::showCompanion(const PracticeState& state)
         makeCompanion();
     if (!m_companion)
         return;
+    const bool moves = m_companion->isHidden() == state.companionShown;
+    if (state.picture) {
+        // Two wide plates stand one above the other, two high ones side by side.
+        const Bounds& paper = state.picture->plate->paper;
+        const bool wide =
+            paper.high.x - paper.low.x > practice_page_detail::kWide * (paper.high.y - paper.low.y);
+        static_cast<QBoxLayout*>(m_plates->layout())
+            ->setDirection(wide ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+        m_companion->setBeside(wide);
+    }
     m_companion->setVisible(state.companionShown);
     m_companion->showState(state);
+    // What is looked at from close by stays in sight in the narrower or wider room.
+    m_plates->layout()->activate();
+    if (moves && m_closeUp)
+        m_plate->showAround(closeUpOf(*state.target, state.graded->mark));
 }
 
 void PracticePage::showColumn(const PracticeState& state)

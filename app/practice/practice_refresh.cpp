@@ -2,6 +2,7 @@
 // practice_presenter.h.
 #include <utility>
 
+#include "app/canvas/hand_painter.h"
 #include "app/practice/practice_presenter.h"
 #include "app/scene/target_scene.h"
 #include "core/basics/seed_stream.h"
@@ -47,6 +48,7 @@ struct PracticePresenter::Made {
     View view{};
     std::optional<Fault> broken;
     std::shared_ptr<const Picture> picture;
+    std::shared_ptr<const Picture> hand;
     std::shared_ptr<const Target> target;  // of this view
 };
 
@@ -65,6 +67,7 @@ void PracticePresenter::refreshRequest()
     m_state.others.clear();
     m_state.layers = allLayers();
     m_state.picture.reset();
+    m_state.hand.reset();
     m_state.companion.reset();
     m_companionTarget.reset();
     m_state.runPicture.reset();
@@ -154,14 +157,14 @@ void PracticePresenter::refreshScenes()
             m_state.scene += otherScene(other.convention, other.ideal);
     }
     if (m_companionTarget)
-        m_state.companionScene = targetScene(*m_companionTarget);
+        m_state.companionScene = companionScene(*m_companionTarget);
 }
 
 void PracticePresenter::makePicture(View view, const Request& request)
 {
     const auto make = [this, view, wanted = m_wantedPicture, library = m_library, request,
                        policy = m_state.policy] {
-        Made made{wanted, view, std::nullopt, nullptr, nullptr};
+        Made made{wanted, view, std::nullopt, nullptr, nullptr, nullptr};
         const auto work = [&]() -> Result<bool> {
             const auto plate = library->plate(view);
             if (!plate)
@@ -177,6 +180,12 @@ void PracticePresenter::makePicture(View view, const Request& request)
             if (!target)
                 return tl::unexpected(target.error());
             made.target = std::make_shared<const Target>(*target);
+            if (target->hand) {
+                const auto art = library->plate(View::OpenHand);
+                if (!art)
+                    return tl::unexpected(art.error());
+                made.hand = handPicture(*art, target->hand);
+            }
             made.picture = std::make_shared<const Picture>(
                 Picture{*plate, movedInk(**plate, *map, request.patient), request.skinTone});
             return true;
@@ -203,6 +212,7 @@ void PracticePresenter::take(const Made& made)
         refreshScenes();
     } else if (made.view == m_state.request->view) {
         m_state.picture = made.picture;
+        m_state.hand = made.hand;
     } else {
         m_state.companion = made.picture;
         m_companionTarget = made.target;

@@ -71,6 +71,7 @@ struct PracticeState {
     bool handShown = true;  // the drawn hand, where the convention lays one and the mark is graded
 
     std::shared_ptr<const Picture> picture;  // null until it is made
+    std::shared_ptr<const Picture> hand;     // laid over it once graded; null where none is laid
     std::shared_ptr<const Picture> companion;
     Scene scene;
     Scene companionScene;

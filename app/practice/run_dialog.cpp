@@ -59,7 +59,13 @@ RunDialog::RunDialog(PracticePresenter& presenter, QWidget* parent)
     layOut();
     say();
     fill();
+}
+
+void RunDialog::showEvent(QShowEvent* event)
+{
+    // Only now every part has its letters and knows its size.
     fitFields();
+    QDialog::showEvent(event);
 }
 
 void RunDialog::layOut()

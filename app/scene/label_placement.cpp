@@ -6,6 +6,8 @@
 #include <array>
 #include <cmath>
 
+#include "app/scene/label_room.h"
+
 namespace fb {
 
 namespace placement_detail {
@@ -13,8 +15,10 @@ namespace placement_detail {
 inline constexpr double kPadX = 6.0;
 inline constexpr double kPadY = 2.0;
 inline constexpr double kGap = 4.0;
-inline constexpr double kColumnGap = 34.0;  // between the outermost point and a column
-inline constexpr double kWidest = 0.34;     // share of the paper a label may take before it is broken
+inline constexpr double kPoint = 5.0;        // about a named point no label lies
+inline constexpr double kColumnGap = 34.0;   // between the outermost point and a column
+inline constexpr double kMostHidden = 0.12;  // share of an area that its words may cover over a figure
+inline constexpr double kWidest = 0.34;      // share of the paper a label may take before it is broken
 
 class Placer {
 public:
@@ -26,8 +30,12 @@ public:
           m_shyness(shyness),
           m_placed(asks.size())
     {
-        for (const LabelAsk& ask : asks)
+        for (const LabelAsk& ask : asks) {
             m_sizes.push_back(measured(ask));
+            if (ask.kind == LabelKind::Name && !ask.outline.isEmpty())
+                m_taken.push_back(QRectF(ask.outline.first() - QPointF(kPoint, kPoint),
+                                         ask.outline.first() + QPointF(kPoint, kPoint)));
+        }
     }
 
     QVector<PlacedLabel> run()
@@ -41,10 +49,10 @@ public:
     }
 
 private:
-    [[nodiscard]] QSizeF measured(const LabelAsk& ask) const
+    [[nodiscard]] QSizeF measured(const LabelAsk& ask, double share = kWidest) const
     {
         const QFontMetricsF metrics(ask.font);
-        const double widest = std::max(60.0, m_paper.width() * kWidest);
+        const double widest = std::max(60.0, m_paper.width() * share);
         const QRectF box =
             metrics.boundingRect(QRectF(0, 0, widest, 1e5), Qt::TextWordWrap | Qt::AlignLeft, ask.text);
         return {std::ceil(box.width()) + 2 * kPadX + 1, std::ceil(box.height()) + 2 * kPadY};
@@ -104,29 +112,31 @@ private:
         settle(i, held(box), Qt::AlignLeft | Qt::AlignVCenter, false, {});
     }
 
-    // The middle of the part on the paper, then steps up and down from it.
+    // Beside the figure if the area has room there, in one line or broken; else over it, unless the
+    // words would hide what they name.
     [[nodiscard]] bool placeInside(qsizetype i)
     {
         const QPolygonF seen = m_asks[i].outline.intersected(QPolygonF(m_paper));
-        const QSizeF size = m_sizes[i];
-        const QRectF bounds = seen.boundingRect();
-        for (int step = 0; step < 24; ++step) {
-            const int rung = (step + 1) / 2;
-            const double dy = (step % 2 == 0 ? 1 : -1) * rung * bounds.height() / 26.0;
-            for (const double dx : {0.0, -0.2, 0.2}) {
-                QRectF box(QPointF(), size);
-                box.moveCenter(bounds.center() + QPointF(dx * bounds.width(), dy));
-                const std::array corners{box.topLeft(), box.topRight(), box.bottomLeft(), box.bottomRight()};
-                const bool inside = std::all_of(corners.begin(), corners.end(), [&](QPointF corner) {
-                    return seen.containsPoint(corner, Qt::OddEvenFill);
-                });
-                if (!inside || !isFree(box))
-                    continue;
-                settle(i, box, Qt::AlignCenter, false, box.center());
-                return true;
+        const QSizeF room = seen.boundingRect().size();
+        for (const bool crossing : {false, true}) {
+            for (const double share : {kWidest, 0.2, 0.12}) {
+                const QSizeF size = measured(m_asks[i], share);
+                const bool hides = size.width() * size.height() > kMostHidden * room.width() * room.height();
+                if (!(crossing && hides) && placeInside(i, seen, size, crossing))
+                    return true;
             }
         }
         return false;
+    }
+
+    [[nodiscard]] bool placeInside(qsizetype i, const QPolygonF& seen, const QSizeF& size, bool crossing)
+    {
+        const auto box = roomWithin(seen, m_asks[i].over, size, [&](const QRectF& at) {
+            return isFree(at) && (crossing || !meetsAny(at, m_shyness.figure));
+        });
+        if (box)
+            settle(i, *box, Qt::AlignCenter, false, box->center());
+        return box.has_value();
     }
 
     // On either side of the middle of the line, ever farther out.
@@ -154,11 +164,14 @@ private:
         return false;
     }
 
-    // A point itself; the middle of what is seen of anything larger.
+    // A point itself; the middle of what is seen of anything larger, of an area a place on it.
     [[nodiscard]] QPointF anchorOf(qsizetype i) const
     {
         const QPolygonF& outline = m_asks[i].outline;
-        return outline.size() == 1 ? outline.first() : outline.boundingRect().intersected(m_paper).center();
+        if (outline.size() == 1)
+            return outline.first();
+        return m_asks[i].kind == LabelKind::Word ? placeOn(outline, m_paper)
+                                                 : outline.boundingRect().intersected(m_paper).center();
     }
 
     // What could not be placed by its shape joins the names in the two columns.

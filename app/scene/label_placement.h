@@ -26,6 +26,7 @@ struct LabelAsk {
     QString text;
     QFont font;
     QPolygonF outline;  // device; Word: the area, Plaque: the line, Name: its one point, Listed: nothing
+    QVector<QPolygonF> over = {};  // Word: areas that lie over this one, where its word would mislead
 };
 
 struct PlacedLabel {
@@ -38,10 +39,12 @@ struct PlacedLabel {
 };
 
 // What the columns stand clear of where the paper has room: the drawn body, row by row, and
-// after it single lines that a word should not cross.
+// after it single lines that a word should not cross; and what the words of areas stand clear of
+// where their area has room: the figure and the hand that are laid over the body.
 struct LabelShyness {
     QVector<QRectF> body;
     QVector<QRectF> edges;
+    QVector<QRectF> figure = {};
 };
 
 // `taken` are rectangles no label may cover (the mark, say).

@@ -1,5 +1,8 @@
 // Which labels a scene asks for, and where they find their places.
+#include <QLineF>
 #include <QTransform>
+#include <algorithm>
+#include <utility>
 
 #include "app/look/type.h"
 #include "app/scene/scene_painter.h"
@@ -27,19 +30,48 @@ LabelKind kindOf(const SceneShape& shape)
 QVector<LabelAsk> asked(const Scene& scene, const QTransform& cmToDevice, double textScale)
 {
     QVector<LabelAsk> made;
+    QVector<QPolygonF> struck;
     for (const SceneShape& shape : scene) {
-        if (shape.label.isEmpty())
-            continue;
-        const Type type = shape.role == Role::Arrow    ? Type::Body  // its figures stand in one line
-                          : shape.role == Role::Strike ? Type::PlateWord
-                                                       : Type::PlateLabel;
-        const QFont font = fontOf(type, textScale);
         QPolygonF outline = onDevice(shape, cmToDevice);
-        if (kindOf(shape) == LabelKind::Name && outline.size() > 1)
-            outline = QPolygonF{(outline[outline.size() / 2 - 1] + outline[outline.size() / 2]) / 2.0};
-        made.push_back({kindOf(shape), shape.label, font, outline});
+        if (!shape.label.isEmpty()) {
+            const Type type = shape.role == Role::Arrow    ? Type::Body  // its figures stand in one line
+                              : shape.role == Role::Strike ? Type::PlateWord
+                                                           : Type::PlateLabel;
+            LabelAsk ask{kindOf(shape), shape.label, fontOf(type, textScale), outline, struck};
+            if (ask.kind == LabelKind::Name && outline.size() > 1)
+                ask.outline =
+                    QPolygonF{(outline[outline.size() / 2 - 1] + outline[outline.size() / 2]) / 2.0};
+            made.push_back(std::move(ask));
+        }
+        if (shape.role == Role::Strike)
+            struck.push_back(std::move(outline));
     }
     return made;
+}
+
+// Squares along the lines of the construction that lie on the paper, as many whatever its size.
+QVector<QRectF> figureOf(const Scene& scene, const QTransform& cmToDevice, const QRectF& paper)
+{
+    const double stride = std::max(24.0, paper.width() / 50.0);
+    const double reach = stride * 0.4;
+    QVector<QRectF> squares;
+    for (const SceneShape& shape : scene) {
+        if (shape.role != Role::Construction || shape.points.size() < 2)
+            continue;
+        QPolygonF line = onDevice(shape, cmToDevice);
+        if (shape.figure == Figure::Closed)
+            line.push_back(line.first());
+        for (qsizetype i = 0; i + 1 < line.size(); ++i) {
+            const QLineF piece(line[i], line[i + 1]);
+            const int count = static_cast<int>(piece.length() / stride) + 1;
+            for (int k = 0; k < count; ++k) {
+                const QPointF at = piece.pointAt((k + 0.5) / count);
+                if (paper.contains(at))
+                    squares.push_back(QRectF(at.x() - reach, at.y() - reach, 2 * reach, 2 * reach));
+            }
+        }
+    }
+    return squares;
 }
 
 // A small target region is kept clear of words; one that fills the paper cannot be.
@@ -62,8 +94,10 @@ QVector<PlacedLabel> sceneLabels(const Scene& scene, const QTransform& cmToDevic
                                  const QRectF& paper, const QVector<QRectF>& taken,
                                  const LabelShyness& shyness)
 {
+    LabelShyness all = shyness;
+    all.figure += labels_detail::figureOf(scene, cmToDevice, paper);
     return placeLabels(labels_detail::asked(scene, cmToDevice, textScale), paper,
-                       labels_detail::keptClear(scene, cmToDevice, paper, taken), shyness);
+                       labels_detail::keptClear(scene, cmToDevice, paper, taken), all);
 }
 
 }  // namespace fb

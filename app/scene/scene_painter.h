@@ -33,7 +33,9 @@ void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, con
                 double textScale, const QRectF& paper = {}, const QVector<QRectF>& taken = {},
                 const LabelShyness& shyness = {});
 
-// Parallel lines across a polygon, `spacing` apart at `degrees` from the horizontal.
-[[nodiscard]] QVector<QLineF> ruled(const QPolygonF& polygon, double degrees, double spacing);
+// Parallel lines across a polygon, `spacing` apart at `degrees` from the horizontal; none of them
+// on the areas that lie over it.
+[[nodiscard]] QVector<QLineF> ruled(const QPolygonF& polygon, double degrees, double spacing,
+                                    const QVector<QPolygonF>& over = {});
 
 }  // namespace fb

@@ -1,7 +1,10 @@
 #include "app/scene/target_scene.h"
 
 #include <QPolygonF>
+#include <algorithm>
 #include <array>
+#include <optional>
+#include <span>
 
 #include "app/words/grade_words.h"
 #include "app/words/site_words.h"
@@ -10,10 +13,43 @@ namespace fb {
 
 namespace target_scene_detail {
 
-// What a hand feels, from the neck down. Levels that are not felt at a point are left out.
-inline constexpr std::array kAnatomicalOrder{"clavicle_medial", "scapula_spine",      "acromion_front",
-                                             "acromion",        "acromion_back",      "axilla_front",
-                                             "axilla_back",     "deltoid_tuberosity", "lateral_epicondyle"};
+// What a hand feels in each view, from the head down. Levels that are not felt at a point are left
+// out, and so is what a sheet covers.
+std::span<const std::string_view> feltIn(View view)
+{
+    static constexpr std::array<std::string_view, 9> kShoulder{
+        "clavicle_medial", "scapula_spine", "acromion_front",     "acromion",          "acromion_back",
+        "axilla_front",    "axilla_back",   "deltoid_tuberosity", "lateral_epicondyle"};
+    static constexpr std::array<std::string_view, 5> kHip{"iliac_crest", "iliac_tubercle", "asis", "psis",
+                                                          "greater_trochanter"};
+    static constexpr std::array<std::string_view, 4> kHipBehind{"iliac_crest", "psis", "greater_trochanter",
+                                                                "coccyx"};
+    static constexpr std::array<std::string_view, 4> kThigh{"asis", "greater_trochanter", "patella",
+                                                            "lateral_femoral_epicondyle"};
+    switch (view) {
+    case View::ShoulderSide:
+    case View::ShoulderThreeQuarter: return kShoulder;
+    case View::HipSide: return kHip;
+    case View::HipBehind: return kHipBehind;
+    case View::ThighFront:
+    case View::ThighSide: return kThigh;
+    case View::OpenHand: break;
+    }
+    return {};
+}
+
+// The landmark a step feels for, whose name stands by its point.
+std::string_view feltBy(StepCode code)
+{
+    switch (code) {
+    case StepCode::FeelTrochanter: return "greater_trochanter";
+    case StepCode::FeelSpine: return "asis";
+    case StepCode::FeelTubercle: return "iliac_tubercle";
+    case StepCode::FeelBackSpine: return "psis";
+    case StepCode::FeelCondyle: return "lateral_femoral_epicondyle";
+    default: return {};
+    }
+}
 
 inline constexpr double kLeastArrow = 0.05;  // cm: shorter is on the spot
 
@@ -38,9 +74,14 @@ Figure figureOf(FigureKind kind)
     return Figure::Line;
 }
 
-void addHazards(Scene& scene, const Target& target)
+// Bones of hip and thigh stand in the drawing and among the landmarks: as areas they are shown where
+// one was struck.
+void addHazards(Scene& scene, const Target& target, std::optional<HazardCode> struck)
 {
     for (const Hazard& hazard : target.hazards) {
+        const bool bone = hazard.kind == HazardKind::Bone && target.site != Site::Deltoid;
+        if (bone && struck != hazard.code)
+            continue;
         const Role role = hazard.kind == HazardKind::Near ? Role::Near : Role::Strike;
         scene.push_back({role, Figure::Closed, at(hazard.plane.corners()), hazardName(hazard.code), {}});
     }
@@ -56,7 +97,31 @@ void addStep(Scene& scene, const Step& step)
                 {Role::Construction, Figure::Line, {points[i], points[i + 1]}, {}, stepName(step.code)});
         return;
     }
-    scene.push_back({Role::Construction, figureOf(step.kind), points, {}, stepName(step.code)});
+    const std::string_view felt = feltBy(step.code);
+    if (felt.empty())
+        scene.push_back({Role::Construction, figureOf(step.kind), points, {}, stepName(step.code)});
+    else
+        scene.push_back({Role::Landmark, Figure::Point, points, landmarkName(felt), stepName(step.code)});
+}
+
+void addRegion(Scene& scene, const Target& target)
+{
+    scene.push_back(
+        {Role::Region, Figure::Closed, at(target.region.corners()), {}, stepName(StepCode::Region)});
+}
+
+void addIdeal(Scene& scene, const Target& target)
+{
+    scene.push_back({Role::Ideal, Figure::Point, {at(target.ideal)}, {}, stepName(StepCode::IdealPoint)});
+}
+
+// The few steps that a run's marks are read against.
+bool framesARun(StepCode code)
+{
+    static constexpr std::array kCodes{
+        StepCode::ArmpitLevel, StepCode::FeelAcromion, StepCode::FeelTrochanter, StepCode::FeelCondyle,
+        StepCode::ThighLine,   StepCode::FeelSpine,    StepCode::FeelCrest};
+    return std::ranges::find(kCodes, code) != kCodes.end();
 }
 
 }  // namespace target_scene_detail
@@ -66,8 +131,8 @@ Scene helpScene(const Target& target, HelpLevel help)
     Scene scene;
     if (help == HelpLevel::Nothing)
         return scene;
-    for (const char* key : target_scene_detail::kAnatomicalOrder) {
-        const auto found = target.landmarks.find(key);
+    for (const std::string_view key : target_scene_detail::feltIn(target.view)) {
+        const auto found = target.landmarks.find(std::string(key));
         if (found == target.landmarks.end())
             continue;
         SceneShape shape{Role::Landmark, Figure::Point, {}, landmarkName(key), {}};
@@ -80,24 +145,38 @@ Scene helpScene(const Target& target, HelpLevel help)
 
 Scene targetScene(const Target& target)
 {
-    using target_scene_detail::at;
+    using namespace target_scene_detail;
     Scene scene;
-    scene.push_back(
-        {Role::Region, Figure::Closed, at(target.region.corners()), {}, stepName(StepCode::Region)});
+    addRegion(scene, target);
     for (const Step& step : target.construction)
         if (step.code != StepCode::Region && step.code != StepCode::IdealPoint && !step.points.empty())
-            target_scene_detail::addStep(scene, step);
-    scene.push_back({Role::Ideal, Figure::Point, {at(target.ideal)}, {}, stepName(StepCode::IdealPoint)});
+            addStep(scene, step);
+    addIdeal(scene, target);
+    return scene;
+}
+
+Scene companionScene(const Target& target)
+{
+    using namespace target_scene_detail;
+    if (target.site == Site::Deltoid)
+        return targetScene(target);
+    Scene scene;
+    addHazards(scene, target, std::nullopt);
+    addRegion(scene, target);
+    for (const Step& step : target.construction)
+        if (!feltBy(step.code).empty() || step.code == StepCode::BackLine)
+            addStep(scene, step);
+    addIdeal(scene, target);
     return scene;
 }
 
 Scene gradedScene(const Target& target, Point mark, const Grade& grade)
 {
-    using target_scene_detail::at;
+    using namespace target_scene_detail;
     Scene scene;
-    target_scene_detail::addHazards(scene, target);
+    addHazards(scene, target, grade.hazard);
     scene += targetScene(target);
-    if (grade.distanceToIdeal.value() >= target_scene_detail::kLeastArrow)
+    if (grade.distanceToIdeal.value() >= kLeastArrow)
         scene.push_back({Role::Arrow,
                          Figure::Line,
                          {at(mark), at(target.ideal)},
@@ -118,14 +197,13 @@ QRectF closeUpOf(const Target& target, Point mark)
 
 Scene runScene(const Target& model, const Summary& summary)
 {
-    using target_scene_detail::at;
+    using namespace target_scene_detail;
     Scene scene;
-    scene.push_back(
-        {Role::Region, Figure::Closed, at(model.region.corners()), {}, stepName(StepCode::Region)});
+    addRegion(scene, model);
     for (const Step& step : model.construction)
-        if (step.code == StepCode::ArmpitLevel || step.code == StepCode::FeelAcromion)
-            target_scene_detail::addStep(scene, step);
-    scene.push_back({Role::Ideal, Figure::Point, {at(model.ideal)}, {}, stepName(StepCode::IdealPoint)});
+        if (framesARun(step.code))
+            addStep(scene, step);
+    addIdeal(scene, model);
     static constexpr std::array kRoles{Role::MarkOnTarget, Role::MarkAcceptable, Role::MarkOffTarget,
                                        Role::MarkUnsafe};
     for (std::size_t i = 0; i < summary.marks.size(); ++i) {

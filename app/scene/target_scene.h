@@ -19,16 +19,20 @@ namespace fb {
 // Region, construction and ideal point.
 [[nodiscard]] Scene targetScene(const Target& target);
 
+// What a view opened beside another is for: where not, each territory with its word, against the
+// region; of an arm the target alone.
+[[nodiscard]] Scene companionScene(const Target& target);
+
 // The target with what a needle can hit, and the arrow from mark to ideal point labelled with
-// its length along the skin. mark is in the viewer's frame, cm.
+// its length as it is measured there. mark is in the viewer's frame, cm.
 [[nodiscard]] Scene gradedScene(const Target& target, Point mark, const Grade& grade);
 
 // Where to look once a mark is graded: the construction and the mark with room around them
 // for words; cm, low corner first.
 [[nodiscard]] QRectF closeUpOf(const Target& target, Point mark);
 
-// All marks of a run laid on one arm, each as far from the ideal point as it was on its own and
-// in the shape of its verdict, with the region and armpit level of that arm.
+// All marks of a run at one site laid on one body, each as far from the ideal point as it was on its
+// own and in the shape of its verdict, with the region and the chief lines of that body.
 [[nodiscard]] Scene runScene(const Target& model, const Summary& summary);
 
 // Another convention's ideal point on the same body.

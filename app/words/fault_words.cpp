@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QStringList>
+#include <array>
 #include <vector>
 
 #include "core/basics/enums.h"
@@ -66,13 +67,15 @@ private:
         return words.size() == 1 ? words.front() : QLocale().createSeparatedList(words);
     }
 
-    static std::vector<Convention> conventionsOf(const QString& site)
+    // Those of one site; of an unknown site, all of them.
+    template <class Enum, std::size_t N>
+    static std::vector<Enum> allOf(const std::array<Enum, N>& choices, const QString& site)
     {
         const auto of = siteFrom(site.toStdString());
-        std::vector<Convention> own;
-        for (const Convention convention : kConventions)
-            if (!of || siteOf(convention) == *of)
-                own.push_back(convention);
+        std::vector<Enum> own;
+        for (const Enum choice : choices)
+            if (!of || siteOf(choice) == *of)
+                own.push_back(choice);
         return own;
     }
 
@@ -133,6 +136,9 @@ private:
                 .arg(m_what, list(kSexes));
         case Problem::ViewUnknown:
             return tr("The view “%1” is not known; choose from %2.").arg(m_what, list(kViews));
+        case Problem::ViewOfAnotherSite:
+            return tr("The view “%1” does not show the site “%2”; choose from %3.")
+                .arg(m_what, m_where, list(allOf(kViews, m_where)));
         case Problem::ConventionUnknown:
             return m_where.isEmpty() ? tr("The convention “%1” is not known; choose from %2.")
                                            .arg(m_what, list(kConventions))
@@ -145,7 +151,7 @@ private:
                             "the site.")
                              .arg(m_what)
                        : tr("The convention “%1” does not belong to the site “%2”; choose from %3.")
-                             .arg(m_what, m_where, list(conventionsOf(m_where)));
+                             .arg(m_what, m_where, list(allOf(kConventions, m_where)));
         case Problem::ViewShowOnly:
             return tr("A mark cannot be judged in this view, which is for looking only; mark in the view %1.")
                 .arg(list(askedInstead(m_what)));

@@ -56,7 +56,7 @@ def names(p):
         p.level("pelvis", name, at(a, 0), ACROSS, across(OUTER, a), b0, b1, MID)
     p.level("pelvis", "fold", at(55, 0), ACROSS, across(OUTER, 55), across(FEMUR_OUTER, 55), 60, MID - 1)
     # so high up the skeleton reaches to pubis and ischium: the adductors' origins stay on them, however stout the thigh
-    for name, a, inner, skin in (("trochanter", 10, 107.6, MID - 1), ("thigh-upper", 65, 62, across(INNER, 65))):
+    for name, a, inner, skin in (("trochanter", 10, 107.6, MID - 1), ("thigh-upper", 65, 78, across(INNER, 65))):
         p.level("thigh", name, at(a, 0), ACROSS, across(OUTER, a), across(FEMUR_OUTER, a), inner, skin)
     for name, a in (("mid-thigh", 210), ("lower-thigh", 355), ("epicondyle", KNEE_A)):
         p.level("thigh", name, at(a, 0), ACROSS, across(OUTER, a), across(FEMUR_OUTER, a), across(FEMUR_INNER, a), across(INNER, a))

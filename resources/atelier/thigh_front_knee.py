@@ -1,5 +1,5 @@
 """Thigh from the front: the skin of the knee (teardrop, patella and its hollows, tendon) and of the shin."""
-from engrave import Line, between, pen
+from engrave import Line, pen
 from side_tools import hump, pool, rise, soft
 from thigh_front_frame import INNER, OUTER, across, at, of
 

@@ -1,5 +1,5 @@
 """Thigh from the front: the right hip bone, the sacrum, and a breath of the other side."""
-from engrave import Line, area, contour, pen, ramp, rim, stipple
+from engrave import Line, area, contour, pen, rim, stipple
 from side_tools import cluster, hump, rise
 from thigh_front_tools import pool, soft
 from thigh_front_frame import at, of

@@ -132,6 +132,7 @@ TEST(HandPinLaw, HandIsPinnedByTheSpineUntilTheTrochanterWouldLeaveItsHeel)
                 ASSERT_LE(distance(pose.indexTip, hip.spine), 1e-9);
             } else {
                 ++palm;
+                ASSERT_NEAR(heel, size.heelShare * length, 1e-9) << "seed 203, request " << number;
                 ASSERT_LT(distance(pose.indexTip, hip.trochanter), distance(hip.spine, hip.trochanter));
             }
         }

@@ -123,6 +123,26 @@ TEST(LowerBodyLaw, ThighLiesAtItsDrawnAngleAtAnyWeight)
     }
 }
 
+TEST(LowerBodyLaw, BoneEdgesAtEveryLevelAreTheSameLeanOrFull)
+{
+    using namespace lower_body_detail;
+    for (const Pair& pair : leanAndFull()) {
+        for (const View view : kLower) {
+            const BodyMap lean = mapFor(pair.lean, view);
+            const BodyMap full = mapFor(pair.full, view);
+            for (int limb = 0; limb < lean.limbCount(); ++limb) {
+                const auto& a = lean.limbMap(limb).patientLevels();
+                const auto& b = full.limbMap(limb).patientLevels();
+                for (std::size_t i = 0; i < a.size(); ++i) {
+                    ASSERT_NEAR(a[i].along, b[i].along, kStill) << wordOf(view) << " " << limb << " " << i;
+                    ASSERT_NEAR(a[i].edges[1], b[i].edges[1], kStill) << wordOf(view) << " " << limb;
+                    ASSERT_NEAR(a[i].edges[2], b[i].edges[2], kStill) << wordOf(view) << " " << limb;
+                }
+            }
+        }
+    }
+}
+
 TEST(LowerBodyLaw, BoneAreasAndLinesAreTheSameLeanOrFull)
 {
     using namespace lower_body_detail;

@@ -120,6 +120,29 @@ TEST(RoundLimbLaw, SamePlaceOfTheSkinIsGradedAlikeInEitherView)
     }
 }
 
+TEST(RoundLimbLaw, OutlinesOfTheLimbAreTheDrawnEdgesOfBothViews)
+{
+    using namespace round_law_detail;
+    SeedStream stream(177);
+    for (int number = 0; number < rounds(300); ++number) {
+        const auto [side, front] = bothViews(177, number);
+        for (const Target* target : {&side, &front}) {
+            const View view = target->view;
+            const BodyMap map = bodyMap(atlas(), view, sampledPatient(177, number)).value();
+            const int thigh = plateOf(view).limbNamed("thigh");
+            const Point joint = map.limbFrame(thigh).joint;
+            const double x = target->thighLength.value() * stream.between(0.02, 0.98);
+            const EdgeRow edges = map.limbMap(thigh).patientEdges(x - joint.x);
+            const LimbSight sight = target->surface.thigh()->sight;
+            const double low = sight == LimbSight::FromSide ? -kQuarter : 0.0;
+            ASSERT_NEAR(limbOf(*target).shown(sight, low, -x).y, joint.y + edges[0], 1e-9)
+                << wordOf(view) << ", seed 177, request " << number;
+            ASSERT_NEAR(limbOf(*target).shown(sight, low + 2.0 * kQuarter, -x).y, joint.y + edges[3], 1e-9)
+                << wordOf(view) << ", seed 177, request " << number;
+        }
+    }
+}
+
 TEST(RoundLimbLaw, HeightsOfBothViewsAreTheSame)
 {
     using namespace round_law_detail;

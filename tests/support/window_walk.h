@@ -43,6 +43,38 @@ void throughEveryState(OpenWindow& open, const Look& look)
     look("summary");
 }
 
+// The same for a run of any site, with charts: marks every other request and refuses the rest.
+template <class Look>
+void throughARun(OpenWindow& open, const Look& look)
+{
+    constexpr int kLongest = 20000;  // ms; a Debug build reads a plate slowly
+    while (open.state().phase != Phase::Summary) {
+        ASSERT_TRUE(QTest::qWaitFor([&] { return open.state().picture != nullptr; }, kLongest));
+        if (open.state().phase == Phase::PickingSide) {
+            look("side question");
+            open.practice().pickSide(open.state().request->patient.side());
+        }
+        look("marking");
+        if (open.state().request->number % 2 == 0) {
+            const Point ideal = open.state().target->ideal;
+            open.practice().placeMark({ideal.x + 1.0, ideal.y + 2.0});
+            look("marked");
+            open.practice().grade();
+            look("graded");
+            open.find<QAbstractButton>("why")->setChecked(true);
+            open.practice().setCompanionShown(true);
+            look("why");
+        } else {
+            open.practice().chooseReason(true);
+            look("choosing a reason");
+            open.practice().refuse(FindingCode::Rash);
+            look("refused");
+        }
+        open.practice().next();
+    }
+    look("summary");
+}
+
 // Layouts ask for a new layout through the event loop, more than once when words wrap.
 inline void settle()
 {

@@ -48,6 +48,18 @@ QColor at(const QImage& image, double x, double y)
     return image.pixelColor(kTwenty.map(QPointF(x, y)).toPoint());
 }
 
+TEST(InkPainterTest, ARingDrawnOnOneSpotIsPassedOver)
+{
+    auto picture = std::make_shared<Picture>(*test::samplePicture());
+    for (MovedShape& shape : picture->ink.shapes)
+        shape.rings.insert(shape.rings.begin(), Ring{std::vector<Point>(4, Point{1.0, 1.0}), true});
+    const ReadyInk ready(*picture);
+    for (const ReadyInk::Shape& shape : ready.shapes()) {
+        ASSERT_EQ(shape.starts, std::vector<qsizetype>{0});
+        EXPECT_TRUE(shape.path.elementAt(0).isMoveTo());
+    }
+}
+
 TEST(InkPainterTest, SkinHidesWhatLiesUnderIt)
 {
     const QImage image = painted({kTwenty, all(), 0.7, {}});

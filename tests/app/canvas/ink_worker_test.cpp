@@ -42,6 +42,36 @@ TEST(InkWorkerTest, BandsLeaveNoSeam)
         EXPECT_EQ(image->pixel(200, y), skin) << y;
 }
 
+TEST(InkWorkerTest, AHandLiesOverTheDrawingWithoutASeam)
+{
+    const std::atomic_bool never = false;
+    InkJob with = job(307);
+    with.hand = test::samplePicture();
+    const ReadyInk ink(*test::samplePicture());
+    const auto bare = paintedImage(job(307), ink, never);
+    const auto image = paintedImage(with, ink, never, &ink);
+    ASSERT_TRUE(bare && image);
+    EXPECT_NE(image->pixel(200, 150), bare->pixel(200, 150));
+    for (int y = 60; y < 240; ++y)
+        EXPECT_EQ(image->pixel(200, y), image->pixel(200, 150)) << y;
+    EXPECT_EQ(image->pixel(3, 3), bare->pixel(3, 3));
+}
+
+TEST(InkWorkerTest, AResultTellsOfTheHandItWasPaintedWith)
+{
+    InkWorker worker;
+    std::vector<InkResult> came;
+    QObject::connect(&worker, &InkWorker::painted, [&](const InkResult& result) { came.push_back(result); });
+    InkJob with = job();
+    with.hand = test::samplePicture();
+    worker.request(with);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return came.size() == 1; }));
+    EXPECT_NE(came.back().hand, nullptr);
+    worker.request(job());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return came.size() == 2; }));
+    EXPECT_EQ(came.back().hand, nullptr);
+}
+
 TEST(InkWorkerTest, ACancelledDrawingIsNone)
 {
     const std::atomic_bool cancelled = true;

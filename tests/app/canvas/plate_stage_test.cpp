@@ -66,6 +66,32 @@ TEST_F(PlateStageTest, WhileAHandMovesOnlyPreviewsComeAndSharpSoonAfter)
     EXPECT_TRUE(sharpens());
 }
 
+TEST_F(PlateStageTest, AHandIsDrawnUntilItIsHiddenOrTakenAway)
+{
+    ASSERT_TRUE(sharpens());
+    const QImage bare = stage.face().drawn->image;
+    stage.setHand(test::samplePicture());
+    EXPECT_FALSE(stage.isSharp());
+    ASSERT_TRUE(sharpens());
+    EXPECT_NE(stage.face().drawn->image, bare);
+    stage.setHandShown(false);
+    ASSERT_TRUE(sharpens());
+    EXPECT_EQ(stage.face().drawn->image, bare);
+    stage.setHandShown(true);
+    ASSERT_TRUE(sharpens());
+    EXPECT_NE(stage.face().drawn->image, bare);
+    stage.setHand(nullptr);
+    ASSERT_TRUE(sharpens());
+    EXPECT_EQ(stage.face().drawn->image, bare);
+}
+
+TEST_F(PlateStageTest, HidingAHandThatIsNotThereAsksForNothing)
+{
+    ASSERT_TRUE(sharpens());
+    stage.setHandShown(false);
+    EXPECT_TRUE(stage.isSharp());
+}
+
 TEST_F(PlateStageTest, PeelingAsksForANewDrawing)
 {
     ASSERT_TRUE(sharpens());

@@ -9,6 +9,7 @@
 #include <QWheelEvent>
 
 #include "app/look/type.h"
+#include "tests/support/core_atlas.h"
 #include "tests/support/sample_picture.h"
 
 namespace {
@@ -123,6 +124,49 @@ TEST_F(PlateViewTest, LettersFollowTheTextSizeOfTheProgram)
     const QImage before = view.grab().toImage();
     view.setFont(fontOf(Type::Body, 2.0));
     EXPECT_NE(view.grab().toImage(), before);
+}
+
+TEST_F(PlateViewTest, AHandIsLaidOverTheDrawingAndCanBeHidden)
+{
+    EXPECT_TRUE(view.isHandShown());
+    const QImage bare = view.grab().toImage();
+    view.setHand(test::samplePicture());
+    ASSERT_TRUE(QTest::qWaitFor([this] { return view.isSharp(); }));
+    EXPECT_NE(view.grab().toImage(), bare);
+    view.setHandShown(false);
+    EXPECT_FALSE(view.isHandShown());
+    ASSERT_TRUE(QTest::qWaitFor([this] { return view.isSharp(); }));
+    EXPECT_EQ(view.grab().toImage(), bare);
+}
+
+// Wide plates and tall ones, both sides: what is shown can be marked where it is seen.
+TEST_F(PlateViewTest, EveryPlateIsShownWholeAndMarkedWhereItIsClickedAndByKeys)
+{
+    for (const View of : kViews) {
+        for (const Side side : kSides) {
+            const Patient patient = test::adult(Sex::Female, 158.0, 90.0, side);
+            const auto map = bodyMap(test::atlas(), of, patient);
+            ASSERT_TRUE(map.has_value());
+            const Plate& plate = test::plateOf(of);
+            view.setPicture(std::make_shared<const Picture>(
+                Picture{{std::shared_ptr<const Plate>(), &plate}, movedInk(plate, *map, patient), 2}));
+            ASSERT_TRUE(QTest::qWaitFor([this] { return view.isSharp(); }, 20000)) << wordOf(of);
+            view.showWhole();
+            const Bounds paper = movedInk(plate, *map, patient).paper;
+            const QRectF sheet = QRectF(view.rect());
+            EXPECT_TRUE(sheet.contains(view.toWidget({paper.low.x, paper.low.y}))) << wordOf(of);
+            EXPECT_TRUE(sheet.contains(view.toWidget({paper.high.x, paper.high.y}))) << wordOf(of);
+            marks.clear();
+            const QPointF place(paper.low.x * 0.4 + paper.high.x * 0.6,
+                                paper.low.y * 0.6 + paper.high.y * 0.4);
+            QTest::mouseClick(&view, Qt::LeftButton, {}, pixel(place.x(), place.y()));
+            QTest::keyClick(&view, Qt::Key_Left);
+            QTest::keyClick(&view, Qt::Key_Return);
+            ASSERT_EQ(marks.size(), 2U) << wordOf(of);
+            EXPECT_LT(QLineF(marks[0], place).length(), 1.0 / view.pixelsPerCm());
+            EXPECT_LT(QLineF(marks[1], marks[0] - QPointF(0.5, 0.0)).length(), 1e-9);
+        }
+    }
 }
 
 TEST_F(PlateViewTest, ItIsNamedForAScreenReader)

@@ -54,6 +54,37 @@ TEST_F(SidePickerTest, TheFirstFigureShowsTheSideItWasTold)
     }
 }
 
+TEST_F(SidePickerTest, HipAndThighAreAskedOnAFigureWithHipAndThighMarked)
+{
+    for (const Site site : kSites) {
+        picker.setSite(site);
+        EXPECT_EQ(picker.site(), site);
+        const bool arm = site == Site::Deltoid;
+        for (const char* name : {"figureFirst", "figureSecond"}) {
+            EXPECT_EQ(figure(name)->accessibleName().contains("arm"), arm);
+            EXPECT_EQ(figure(name)->accessibleName().contains("thigh"), !arm);
+            picks.clear();
+            const bool viewersLeft = figure(name)->accessibleName().contains("left");
+            QTest::mouseClick(figure(name), Qt::LeftButton);
+            EXPECT_EQ(picks, std::vector<Side>{viewersLeft ? Side::Right : Side::Left});
+        }
+    }
+}
+
+TEST_F(SidePickerTest, EachFigureIsDrawnAndShowsTheSideThatIsMarked)
+{
+    for (const Site site : {Site::Deltoid, Site::Ventrogluteal}) {
+        picker.setSite(site);
+        const QImage first = figure("figureFirst")->grab().toImage();
+        const QImage second = figure("figureSecond")->grab().toImage();
+        EXPECT_NE(first, second);
+    }
+    picker.setSite(Site::Deltoid);
+    const QImage arm = figure("figureSecond")->grab().toImage();
+    picker.setSite(Site::VastusLateralis);
+    EXPECT_NE(figure("figureSecond")->grab().toImage(), arm);
+}
+
 TEST_F(SidePickerTest, TheFirstFigureStandsOnTheLeftInEveryLanguage)
 {
     for (const Qt::LayoutDirection direction : {Qt::LeftToRight, Qt::RightToLeft}) {

@@ -105,19 +105,8 @@ protected:
         settle();
     }
 
-private:
-    const QLocale m_before;
-};
-
-}  // namespace live_switch_test
-
-using namespace live_switch_test;
-
-TEST_F(LiveSwitchTest, EveryWordChangesInEveryStateAndBack)
-{
-    OpenWindow open(english(true));
-    ASSERT_TRUE(open.isReady);
-    throughEveryState(open, [&](const char* where) {
+    static void switchThereAndBack(OpenWindow& open, const char* where)
+    {
         rest(open);
         const Said before = saidBy(open.window());
         const Kept kept(open.state());
@@ -130,7 +119,34 @@ TEST_F(LiveSwitchTest, EveryWordChangesInEveryStateAndBack)
         rest(open);
         expectEqual(before, saidBy(open.window()), where);
         EXPECT_EQ(Kept(open.state()), kept) << where;
-    });
+    }
+
+private:
+    const QLocale m_before;
+};
+
+}  // namespace live_switch_test
+
+using namespace live_switch_test;
+
+TEST_F(LiveSwitchTest, EveryWordChangesInEveryStateAndBack)
+{
+    OpenWindow open(english(true));
+    ASSERT_TRUE(open.isReady);
+    throughEveryState(open, [&](const char* where) { switchThereAndBack(open, where); });
+}
+
+TEST_F(LiveSwitchTest, EveryWordOfEverySiteChangesAndBack)
+{
+    for (const Site site : kSites) {
+        SCOPED_TRACE(wordOf(site));
+        Preferences preferences = english(false);
+        preferences.mix = {SiteSet::only(site), true};
+        OpenWindow open(preferences);
+        ASSERT_TRUE(open.isReady);
+        throughARun(open, [&](const char* where) { switchThereAndBack(open, where); });
+        EXPECT_EQ(open.state().phase, Phase::Summary);
+    }
 }
 
 TEST_F(LiveSwitchTest, AnOpenDialogChangesToo)

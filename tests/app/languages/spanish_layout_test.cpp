@@ -58,6 +58,23 @@ TEST_P(SpanishLayoutTest, EveryStateHasRoomForItsWords)
     });
 }
 
+TEST_P(SpanishLayoutTest, EverySiteHasRoomForItsWords)
+{
+    for (const Site site : kSites) {
+        SCOPED_TRACE(wordOf(site));
+        Preferences preferences = spanish();
+        preferences.asksSide = false;
+        preferences.mix = {SiteSet::only(site), true};
+        OpenWindow open(preferences, GetParam().size);
+        ASSERT_TRUE(open.isReady);
+        throughARun(open, [&](const char* where) {
+            expectSound(open.window(), where);
+            EXPECT_EQ(open.window().size(), GetParam().size) << where << ": the window had to grow";
+        });
+        EXPECT_EQ(open.state().phase, Phase::Summary);
+    }
+}
+
 TEST_P(SpanishLayoutTest, TheDialogsHaveRoomForTheirWords)
 {
     OpenWindow open(spanish(), GetParam().size);

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <QImage>
+#include <QPainter>
 #include <algorithm>
 #include <cmath>
 
@@ -33,6 +35,70 @@ Plate skinPlate()
          {"skin-light", "skin-base", "skin-mid", "skin-shade", "skin-deep", "skin-line", "skin-hatch"})
         plate.tones.push_back({name, "#808080"});
     return plate;
+}
+
+Plate handPlate()
+{
+    Plate plate;
+    for (const char* name : {"hand-light", "hand-base", "hand-mid", "hand-shade", "hand-line", "hand-nail"})
+        plate.tones.push_back({name, "#ff00ff"});
+    return plate;
+}
+
+// How far a colour leans to red against blue.
+double warmth(const QColor& colour) { return colour.redF() - colour.blueF(); }
+
+TEST(PaletteTest, TheHandHasToneAfterToneFromLightToLineInEveryPalette)
+{
+    for (const PaletteKind kind : kPaletteKinds) {
+        const auto tones = toneColours(handPlate(), schemeOf(kind), 0);
+        for (std::size_t i = 0; i + 1 < 5; ++i)
+            EXPECT_GT(luminance(tones[i]), luminance(tones[i + 1])) << i;
+        EXPECT_GT(luminance(tones[5]), luminance(tones[1]));
+        EXPECT_GE(contrast(tones[1], tones[4]), 7.0);
+    }
+}
+
+TEST(PaletteTest, TheHandStandsOffFromEverySkinByItsCoolnessAndItsLine)
+{
+    for (const PaletteKind kind : kPaletteKinds) {
+        const auto hand = toneColours(handPlate(), schemeOf(kind), 0);
+        for (int tone = 0; tone < kSkinRampCount; ++tone) {
+            const auto skin = toneColours(skinPlate(), schemeOf(kind), tone);
+            EXPECT_GT(warmth(skin[1]) - warmth(hand[1]), 0.12) << tone;
+        }
+    }
+}
+
+TEST(PaletteTest, TheHandIsNobodysSkin)
+{
+    for (int tone = 1; tone < kSkinRampCount; ++tone)
+        EXPECT_EQ(toneColours(handPlate(), schemeOf(PaletteKind::Light), tone),
+                  toneColours(handPlate(), schemeOf(PaletteKind::Light), 0));
+}
+
+TEST(PaletteTest, TwoFillsAtOnceAreTheTwoOneAfterTheOther)
+{
+    const QColor under(250, 240, 220, 60);
+    const QColor over(140, 20, 40, 30);
+    QImage twice(1, 1, QImage::Format_RGB32);
+    twice.fill(QColor(120, 90, 70));
+    QImage once = twice;
+    {
+        QPainter painter(&twice);
+        painter.fillRect(0, 0, 1, 1, under);
+        painter.fillRect(0, 0, 1, 1, over);
+    }
+    {
+        QPainter painter(&once);
+        painter.fillRect(0, 0, 1, 1, layered(under, over));
+    }
+    const QColor a = twice.pixelColor(0, 0);
+    const QColor b = once.pixelColor(0, 0);
+    EXPECT_NEAR(a.red(), b.red(), 2);
+    EXPECT_NEAR(a.green(), b.green(), 2);
+    EXPECT_NEAR(a.blue(), b.blue(), 2);
+    EXPECT_EQ(layered(Qt::transparent, over), over);
 }
 
 TEST(PaletteTest, ContrastOfBlackOnWhiteIsTwentyOne)

@@ -31,6 +31,12 @@ TEST(PartsTest, LengthsGrowWithTheTextTheyHold)
     EXPECT_EQ(parts::scaled(&large, 100), 200);
 }
 
+TEST(PartsTest, WordsThatStandAloneBeginWithACapital)
+{
+    EXPECT_EQ(parts::alone(QStringLiteral("deltoid site")), QStringLiteral("Deltoid site"));
+    EXPECT_EQ(parts::alone(QString()), QString());
+}
+
 TEST(PartsTest, WordsAreNeverReadAsMarkup)
 {
     QWidget parent;

@@ -123,6 +123,39 @@ TEST(ScenePainterTest, RulingLeavesTheHollowOfAFigureFree)
         EXPECT_LE(line.length(), (line.y1() > 30 ? 30.0 : 90.0) + 1e-9);
 }
 
+TEST(ScenePainterTest, RulingIsLeftOutWhereAnotherAreaLiesOverIt)
+{
+    const QPolygonF square(QRectF(0, 0, 100, 100));
+    const QRectF over(20, 30, 30, 40);
+    double left = 0.0;
+    for (const QLineF& line : ruled(square, 0.0, 5.0, {QPolygonF(over)})) {
+        left += line.length();
+        EXPECT_FALSE(over.adjusted(0.1, 0.1, -0.1, -0.1).contains(line.center()));
+    }
+    double whole = 0.0;
+    for (const QLineF& line : ruled(square, 0.0, 5.0))
+        whole += line.length();
+    EXPECT_NEAR(whole - left, 8 * 30.0, 1e-6);
+}
+
+TEST(ScenePainterTest, AWordOfAnAreaStandsBesideTheFigureLaidOverIt)
+{
+    const Scene scene{closed(Role::Strike, 8, "Sciatic"),
+                      {Role::Construction, Figure::Line, {{-8, 0}, {8, 0}}, {}, {}}};
+    const auto labels = sceneLabels(scene, kTwentyPerCm, 1.0, QRectF(0, 0, 800, 600));
+    ASSERT_EQ(labels.size(), 1);
+    EXPECT_FALSE(labels[0].box.intersects(QRectF(240, 296, 320, 8)));
+    EXPECT_FALSE(labels[0].hasLeader);
+}
+
+TEST(ScenePainterTest, TheWordOfTheLaterAreaKeepsOffTheEarlierOne)
+{
+    const Scene scene{closed(Role::Strike, 2), closed(Role::Strike, 8, "Sciatic")};
+    const auto labels = sceneLabels(scene, kTwentyPerCm, 1.0, QRectF(0, 0, 800, 600));
+    ASSERT_EQ(labels.size(), 1);
+    EXPECT_FALSE(labels[0].box.intersects(QRectF(360, 260, 80, 80)));
+}
+
 TEST(ScenePainterTest, NoRulingOfNothing)
 {
     EXPECT_TRUE(ruled({}, 45, 5).isEmpty());
