@@ -59,7 +59,7 @@ public:
             m_painter.drawRect(placed.box.adjusted(0.5, 0.5, -0.5, -0.5));
         }
         m_painter.setFont(placed.ask.font);
-        haloed(placed.box.adjusted(6, 2, -6, -2), placed.alignment, placed.ask.text, colour);
+        haloed(placed.box.adjusted(3, 2, -3, -2), placed.alignment, placed.ask.text, colour);
     }
 
     // A hairline from the label to its shape; on an area it ends in a dot.

@@ -74,17 +74,28 @@ Figure figureOf(FigureKind kind)
     return Figure::Line;
 }
 
+void addHazard(Scene& scene, const Hazard& hazard)
+{
+    const Role role = hazard.kind == HazardKind::Near ? Role::Near : Role::Strike;
+    scene.push_back({role, Figure::Closed, at(hazard.plane.corners()), hazardName(hazard.code), {}});
+}
+
 // Bones of hip and thigh stand in the drawing and among the landmarks: as areas they are shown where
 // one was struck.
 void addHazards(Scene& scene, const Target& target, std::optional<HazardCode> struck)
 {
-    for (const Hazard& hazard : target.hazards) {
-        const bool bone = hazard.kind == HazardKind::Bone && target.site != Site::Deltoid;
-        if (bone && struck != hazard.code)
-            continue;
-        const Role role = hazard.kind == HazardKind::Near ? Role::Near : Role::Strike;
-        scene.push_back({role, Figure::Closed, at(hazard.plane.corners()), hazardName(hazard.code), {}});
-    }
+    for (const Hazard& hazard : target.hazards)
+        if (target.site == Site::Deltoid || hazard.kind != HazardKind::Bone || struck == hazard.code)
+            addHazard(scene, hazard);
+}
+
+// What a companion is opened for: the ends of a thigh are told in the view that is asked.
+void addTerritories(Scene& scene, const Target& target)
+{
+    for (const Hazard& hazard : target.hazards)
+        if (hazard.kind != HazardKind::Bone && hazard.code != HazardCode::HipEnd &&
+            hazard.code != HazardCode::KneeEnd)
+            addHazard(scene, hazard);
 }
 
 // The lines of a step that lays several side by side come in pairs of points.
@@ -161,7 +172,7 @@ Scene companionScene(const Target& target)
     if (target.site == Site::Deltoid)
         return targetScene(target);
     Scene scene;
-    addHazards(scene, target, std::nullopt);
+    addTerritories(scene, target);
     addRegion(scene, target);
     for (const Step& step : target.construction)
         if (!feltBy(step.code).empty() || step.code == StepCode::BackLine)

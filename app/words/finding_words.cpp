@@ -162,10 +162,9 @@ QString wrongSentence(FindingCode code)
 
 }  // namespace finding_words_detail
 
-using namespace finding_words_detail;
-
 QString findingText(const Finding& finding)
 {
+    using namespace finding_words_detail;
     const bool left = finding.side == Side::Left;
     switch (finding.code) {
     case FindingCode::Rash: return rash(finding.part, left);
@@ -189,6 +188,7 @@ QString findingText(const Finding& finding)
 
 QString findingName(FindingCode code)
 {
+    using namespace finding_words_detail;
     switch (code) {
     //: Reasons not to use a site, as a list to choose from.
     case FindingCode::Rash: return Words::tr("Rash");
@@ -205,6 +205,7 @@ QString findingName(FindingCode code)
 
 QString refusalSentence(RefusalOutcome outcome, const std::optional<Finding>& finding, FindingCode reason)
 {
+    using namespace finding_words_detail;
     if (finding && outcome == RefusalOutcome::RightReason)
         return rightSentence(finding->code);
     if (finding && outcome == RefusalOutcome::WrongReason)
@@ -217,6 +218,7 @@ QString refusalSentence(RefusalOutcome outcome, const std::optional<Finding>& fi
 
 QString missedFindingSentence(const Finding& finding)
 {
+    using namespace finding_words_detail;
     switch (finding.code) {
     case FindingCode::Rash:
         return Words::tr("The chart tells of a rash here: this site was not to be used, wherever the mark "

@@ -1,6 +1,7 @@
 #include "core/site/hip_hazards.h"
 
 #include <algorithm>
+#include <iterator>
 #include <optional>
 
 #include "core/geometry/disc.h"
@@ -76,6 +77,7 @@ public:
         Line asked = m_hip.crest;
         append(asked, {{m_hip.backSpine.x, -kFar}, {-kFar, -kFar}, {-kFar, kFar}, {m_hip.spine.x, kFar}});
         Line shown = m_hip.crest;
+        std::ranges::transform(shown, shown.begin(), [this](Point p) { return withinTrunk(p); });
         append(shown, reversed(upTo(m_hip.trunkBack, m_hip.backSpine.x)));
         append(shown, upTo(m_hip.trunkFront, m_hip.spine.x));
         add(HazardCode::AboveCrest, HazardKind::Strike, asked, shown);
@@ -84,7 +86,7 @@ public:
     {
         Line asked{
             m_hip.backSpine, m_hip.trochanter, downThigh(kFar), {kFar, -kFar}, {m_hip.backSpine.x, -kFar}};
-        Line shown{m_hip.backSpine, m_hip.trochanter, downThigh(m_hip.thighBack)};
+        Line shown{withinTrunk(m_hip.backSpine), m_hip.trochanter, downThigh(m_hip.thighBack)};
         append(shown, reversed(m_hip.thighBack));
         append(shown, reversed(upTo(from(m_hip.trunkBack, m_hip.backSpine.x), m_hip.thighBack.front().x)));
         add(HazardCode::SciaticNerve, HazardKind::Strike, asked, shown);
@@ -122,6 +124,23 @@ public:
     }
 
 private:
+    // For painting: bone that lies at the very skin of a lean body is drawn a little inside it.
+    [[nodiscard]] Point withinTrunk(Point p) const
+    {
+        constexpr double kInside = 0.2;  // cm
+        const double back = outlineAt(m_hip.trunkBack, p.x) + kInside;
+        const double front = outlineAt(m_hip.trunkFront, p.x) - kInside;
+        return {p.x, back < front ? std::clamp(p.y, back, front) : p.y};
+    }
+    // Height of an outline, which runs from head to foot, at a place along the body.
+    [[nodiscard]] static double outlineAt(const Line& outline, double x)
+    {
+        const auto next = std::ranges::find_if(outline, [x](Point p) { return p.x >= x; });
+        if (next == outline.begin() || next == outline.end())
+            return next == outline.begin() ? outline.front().y : outline.back().y;
+        const Point before = *std::prev(next);
+        return before.y + (next->y - before.y) * (x - before.x) / (next->x - before.x);
+    }
     struct Meeting {
         Point at;
         std::size_t next = 0;  // the crest's next corner toward the back

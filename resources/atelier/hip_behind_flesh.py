@@ -9,7 +9,7 @@ from side_flesh import cord
 # it crosses PSIS-tuberosity at 0.31 and tuberosity-trochanter at 0.48, then runs straight down the thigh
 SCIATIC = [(44, 190), (49.6, 204), (58, 219), (69, 236), (80, 254), (89.4, 272), (96.5, 291.4), (99, 309), (99.8, 330), (100, 352), (100, 376), (100, 398)]
 # from behind the branches vanish round the front of the blade: they taper out on its face
-GLUTEAL = [(70, 208), (78, 205), (90, 203), (104, 204.4), (116, 207.6)]
+GLUTEAL = [(71.4, 215), (77, 207), (90, 203), (104, 204.4), (116, 207.6)]
 UPPER = [(74, 205), (84, 198), (96, 192), (107, 188.6), (115, 187.6)]
 LOWER = [(88, 203), (98, 206.6), (106, 211), (111, 215)]
 

@@ -13,7 +13,6 @@ FLANK = [(41, 14), (40, 34), (44.5, 62), (53, 92), (57.5, 122)]
 LEG_OUT = [(57.5, 122), (58.5, 146), (57, 178), (52.5, 214), (48.5, 242), (47, 256), (48.6, 274), (49.6, 296), (47.5, 322)]
 LEG_IN = [(3.5, 158), (6, 184), (9.5, 212), (13, 238), (14, 254), (12.5, 272), (14, 296), (17, 322)]
 BAND, HEM = [(-42, 52), (-20, 58), (0, 60), (20, 58), (42, 52)], [(57, 119), (40, 131), (20, 146), (3.5, 158)]
-KNEE = 7  # points of LEG_OUT, and one fewer of LEG_IN, down to below the knee
 
 
 def sharp(points):
@@ -50,7 +49,7 @@ def cloth():
 def shade():
     res = []
     for way in (-1, 1):
-        out, inn = at(LEG_OUT, way), at(LEG_IN, way)
+        out, inn = at(LEG_OUT[:-2], way), at(LEG_IN[:-2], way)
         lit, dark = (out, inn) if way < 0 else (inn, out)
         res += [path(d, SHADE, 0.2) for d in feather(lit, dark, steps=4)]
         res += [path(d, INK, 0.75) for d in hatch(lit, dark, gap=5.6, reach=lambda s: ramp(s, (0, .12), (.3, .3), (.7, .34), (1, .15)),

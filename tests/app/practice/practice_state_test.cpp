@@ -18,7 +18,7 @@ TEST(PracticeStateTest, EveryLayerBelongsToExactlyOnePeel)
 TEST(PracticeStateTest, OnlyAFindingOfTheVerySiteAndSideRulesItOut)
 {
     const Patient patient = Patient::make(40.0, Sex::Female, Cm{165.0}, Kg{65.0}, Side::Left).value();
-    Request request{0, Site::VastusLateralis, View::ThighSide, std::nullopt, patient, 0};
+    Request request{0, Site::VastusLateralis, View::ThighSide, patient, 0};
     EXPECT_FALSE(isRuledOut(request));
     request.finding = Finding{FindingCode::Rash, BodyPart::Thigh, Side::Left};
     EXPECT_TRUE(isRuledOut(request));

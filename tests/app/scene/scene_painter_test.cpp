@@ -86,6 +86,25 @@ TEST(ScenePainterTest, LabelsAreTheOnesThatArePainted)
         EXPECT_GT(inked(image, label.box.toAlignedRect()), 30);
 }
 
+TEST(ScenePainterTest, ABrokenNameIsPaintedToItsLastLine)
+{
+    const Scene scene{{Role::Landmark, Figure::Point, {{0, 0}}, "Lateral femoral condyle", {}}};
+    for (int width = 260; width <= 560; width += 3) {
+        QImage image(width, 300, QImage::Format_ARGB32_Premultiplied);
+        image.fill(Qt::transparent);
+        QPainter painter(&image);
+        const QTransform middle(20, 0, 0, -20, width / 2.0, 150);
+        const QRectF paper(0, 0, width, 300);
+        paintScene(painter, scene, schemeOf(PaletteKind::Light), middle, 1.0, paper);
+        painter.end();
+        const QRect box = sceneLabels(scene, middle, 1.0, paper).front().box.toAlignedRect();
+        const int lines = box.height() > 30 ? 2 : 1;
+        const QRect last(box.left(), box.bottom() - box.height() / lines + 2, box.width(),
+                         box.height() / lines - 2);
+        EXPECT_GT(inked(image, last), 60) << width;
+    }
+}
+
 TEST(ScenePainterTest, ANameWithoutAPlaceIsListedAndNoPointIsPainted)
 {
     const QImage image = painted({{Role::Landmark, Figure::Point, {}, "Acromion", {}}});
