@@ -24,9 +24,9 @@ inline constexpr std::array<Ramp, kSkinRampCount> kSkin{{
 }};
 
 // The hand is nobody's: cool and pale as a glove, so that it stands off from every skin under it.
-inline constexpr std::array kHandNames{"light", "base", "mid", "shade", "line", "nail"};
-inline constexpr std::array<QRgb, kHandNames.size()> kHand{0xf2f8f7, 0xd9e7e6, 0xb4cacb,
-                                                           0x7f9da1, 0x132c33, 0xf7fbfa};
+inline constexpr std::array kHandNames{"light", "base", "mid", "shade", "line", "nail", "warm"};
+inline constexpr std::array<QRgb, kHandNames.size()> kHand{0xf2f8f7, 0xd9e7e6, 0xb4cacb, 0x7f9da1,
+                                                           0x132c33, 0xf7fbfa, 0xcbdcdc};
 
 QColor mixed(const QColor& a, const QColor& b, double share)
 {

@@ -134,7 +134,7 @@ QWidget* SummaryPage::words()
     auto* whole = new QWidget;
     auto* column = new QVBoxLayout(whole);
     column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::kNear);
+    column->setSpacing(space::kTight);
     const auto divide = [&] {
         column->addSpacing(space::kTight);
         column->addWidget(parts::rule(whole));

@@ -85,8 +85,7 @@ TEST(PenWeightLaw, LinesStayWithinAQuarterOfTheirDrawnWeightOnAThousandBodies)
     constexpr std::size_t kStep = 7;  // every body looks at a seventh of the lines, in turn
     for (int number = 0; number < rounds(1'000); ++number) {
         const Patient patient = sampledPatient(79, number);
-        const MovedInk ink =
-            movedInk(plate, bodyMap(atlas(), View::ShoulderSide, patient).value(), patient);
+        const MovedInk ink = movedInk(plate, bodyMap(atlas(), View::ShoulderSide, patient).value(), patient);
         ASSERT_EQ(ink.shapes.size(), drawn.size());
         Spread spread;
         for (std::size_t i = static_cast<std::size_t>(number) % kStep; i < drawn.size(); i += kStep)

@@ -104,29 +104,6 @@ TEST(CommandLineTest, LocateGradeAndDrawEachAnswerTheUsualPatient)
     EXPECT_FALSE(QImage(folder.filePath(QStringLiteral("plate.png"))).isNull());
 }
 
-TEST(CommandLineTest, HipAndThighAreLocatedGradedAndDrawn)
-{
-    const QTemporaryDir folder;
-    for (const auto& [site, view, at] : {std::tuple{"ventrogluteal", "hip-side", "8,3.4"},
-                                         {"vastus-lateralis", "thigh-side", "19,5"},
-                                         {"vastus-lateralis", "thigh-front", "19,-3"}}) {
-        const QStringList patient = patientWith(QStringLiteral("site"), QLatin1String(site));
-        const QStringList view2{QStringLiteral("--view"), QLatin1String(view)};
-        const CliRun located = cliRun(cliWords("locate --json") + patient + view2);
-        EXPECT_EQ(located.code, 0) << located.err.constData();
-        const QStringList mark{QStringLiteral("--at"), QLatin1String(at)};
-        const CliRun graded = cliRun(cliWords("grade --json") + patient + view2 + mark);
-        EXPECT_EQ(graded.code, 0) << graded.err.constData();
-        const CliRun drawn =
-            cliRun(cliWords("draw --out plate.png") + patient + view2 + mark, {}, folder.path());
-        EXPECT_EQ(drawn.code, 0) << drawn.err.constData();
-        EXPECT_FALSE(QImage(folder.filePath(QStringLiteral("plate.png"))).isNull());
-    }
-    const CliRun behind = cliRun(cliWords("grade --at 0,0 --view hip-behind") +
-                                 patientWith(QStringLiteral("site"), QStringLiteral("ventrogluteal")));
-    expectOneSentence(behind, QStringLiteral("a view to look at only"));
-}
-
 TEST(CommandLineTest, TheSameRequestGivesTheSameBytes)
 {
     const QStringList request = cliWords("grade --json --at 0.4,-2.2") + kCliPatient;

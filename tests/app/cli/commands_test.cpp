@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QFile>
+#include <QImage>
 #include <QTemporaryDir>
 #include <nlohmann/json.hpp>
 #include <sstream>
@@ -106,6 +107,35 @@ TEST(CommandsTest, GradeNeedsAMarkOnTheBodyInAViewThatCanBeMarked)
     arguments.value(Option::View) = "hip-behind";
     EXPECT_EQ(gradeAnswer(arguments, shippedLibrary()).error(),
               (Fault{Problem::ViewShowOnly, {}, "hip-behind", 0.0, 0.0}));
+}
+
+TEST(CommandsTest, HipAndThighAreLocatedGradedAndDrawn)
+{
+    struct Row {
+        View view;
+        const char* at;  // on the body of the usual patient's left side
+    };
+    const QTemporaryDir folder;
+    for (const Row& row :
+         {Row{View::HipSide, "8,3.4"}, {View::ThighSide, "-19,5"}, {View::ThighFront, "-19,-3"}}) {
+        const auto asked = [&](Arguments arguments) {
+            arguments.value(Option::Site) = wordOf(siteOf(row.view));
+            arguments.value(Option::View) = wordOf(row.view);
+            return arguments;
+        };
+        EXPECT_TRUE(locateAnswer(asked(askedUsual(Command::Locate)), shippedLibrary())) << wordOf(row.view);
+        Arguments grade = asked(askedUsualJson(Command::Grade));
+        grade.value(Option::At) = row.at;
+        const auto graded = gradeAnswer(grade, shippedLibrary());
+        ASSERT_TRUE(graded) << wordOf(row.view);
+        EXPECT_EQ(nlohmann::json::parse(*graded)["verdict"], "on_target") << *graded;
+        Arguments draw = asked(askedUsual(Command::Draw));
+        const QString file = folder.filePath(QStringLiteral("plate.png"));
+        draw.value(Option::At) = row.at;
+        draw.value(Option::Out) = QFile::encodeName(file).toStdString();
+        EXPECT_TRUE(drawAnswer(draw, shippedLibrary())) << wordOf(row.view);
+        EXPECT_FALSE(QImage(file).isNull());
+    }
 }
 
 TEST(CommandsTest, ALabsPolicyIsGradedBy)

@@ -81,7 +81,8 @@ TEST(DocumentsTest, LocateHasExactlyTheKeysThatReadmeNames)
     EXPECT_EQ(keysOf(document["patient"]), (std::vector<std::string>{"age_years", "individual", "sex", "side",
                                                                      "stature_cm", "weight_kg"}));
     EXPECT_EQ(keysOf(document["patient"]["individual"]),
-              (std::vector<std::string>{"arm_girth", "arm_length", "axilla_gap"}));
+              (std::vector<std::string>{"arm_girth", "arm_length", "axilla_gap", "crest_gap", "thigh_girth",
+                                        "thigh_length"}));
     EXPECT_EQ(keysOf(document["target"]), (std::vector<std::string>{"ideal", "region"}));
     for (const nlohmann::json& hazard : document["hazards"])
         EXPECT_EQ(keysOf(hazard), (std::vector<std::string>{"kind", "name", "region"}));
