@@ -175,7 +175,8 @@ void goOnTo(Shot& shot, const std::function<bool(const Request&)>& fits)
 void shootSites(const QString& folder)
 {
     Shot hip(folder, only(Site::Ventrogluteal));
-    hip.practice().placeMark({-7.5, 3.0});
+    const Point ideal = hip.practice().state().target->ideal;
+    hip.practice().placeMark(QPointF(ideal.x, ideal.y) + QPointF(0.9, -0.7));
     hip.save("hip-marking");
     hip.gradeAt({0.2, 0.1});
     hip.save("hip-graded-on-target");
