@@ -1286,7 +1286,7 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>%1 %</source>
         <extracomment>A text size in percent.</extracomment>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Language</source>
@@ -2244,11 +2244,11 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
     <message>
         <source>%1 cm</source>
-        <translation>%1 cm</translation>
+        <translation>%1&#xa0;cm</translation>
     </message>
     <message>
         <source>%1 kg</source>
-        <translation>%1 kg</translation>
+        <translation>%1&#xa0;kg</translation>
     </message>
     <message>
         <source>Convention</source>
@@ -2639,7 +2639,7 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>%1 cm</source>
         <extracomment>A length in centimetres, one decimal.</extracomment>
-        <translation>%1 cm</translation>
+        <translation>%1&#xa0;cm</translation>
     </message>
     <message>
         <source>Greater trochanter (bone)</source>
@@ -2896,7 +2896,7 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>%1 %</source>
         <extracomment>A share in percent.</extracomment>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>All marks laid on one right arm, each as far from the ideal point as it was on its own.</source>
@@ -2921,7 +2921,7 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Hit rate %1, 95 % interval from %2 to %3.</source>
         <extracomment>A 95 percent confidence interval of the hit rate; %1 is the rate itself.</extracomment>
-        <translation>Tasa de aciertos: %1; intervalo del 95 %: de %2 a %3.</translation>
+        <translation>Tasa de aciertos: %1; intervalo del 95&#xa0;%: de %2 a %3.</translation>
     </message>
     <message>
         <source>Mean distance to the ideal point: %1.</source>

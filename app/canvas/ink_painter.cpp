@@ -14,6 +14,7 @@ namespace fb {
 
 namespace ink_detail {
 
+inline constexpr double kFaint = 0.15;         // opacity of the steps a soft shade is piled up of
 inline constexpr double kContourLength = 4.0;  // cm: a pen stroke this long bounds a form
 
 QPointF at(Point p) { return {p.x, p.y}; }
@@ -139,6 +140,8 @@ void fill(QPainter& painter, const ReadyInk::Shape& shape, const QBrush& brush, 
         painter.fillPath(shape.path, brush);
         return;
     }
+    // The border of a faint tint is fainter than a pixel's corner can show.
+    painter.setRenderHint(QPainter::Antialiasing, shape.width > 0.0 || shape.opacity > kFaint);
     painter.setBrush(brush);
     if (shape.starts.size() == 1) {
         painter.drawPolygon(chords(shape.path, 0, run.scale), Qt::WindingFill);

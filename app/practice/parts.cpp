@@ -1,9 +1,11 @@
 #include "app/practice/parts.h"
 
+#include <QApplication>
 #include <QFrame>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QToolButton>
 #include <QVariant>
 
@@ -74,6 +76,14 @@ void say(QToolButton* button, const QString& words)
     button->setText(detail::shownWords(words));
     button->setAccessibleName(words);
     button->setToolTip(words);
+}
+
+void followFocus(QScrollArea* area)
+{
+    QObject::connect(qApp, &QApplication::focusChanged, area, [area](QWidget*, QWidget* now) {
+        if (now && area->widget()->isAncestorOf(now))
+            area->ensureWidgetVisible(now);
+    });
 }
 
 QString alone(const QString& words) { return QLocale().toUpper(words.left(1)) + words.mid(1); }

@@ -8,6 +8,7 @@ class QFrame;
 class QLabel;
 class QLayoutItem;
 class QPushButton;
+class QScrollArea;
 class QToolButton;
 class QWidget;
 
@@ -27,6 +28,9 @@ void say(QToolButton* button, const QString& words);
 
 // Words that stand alone begin with a capital; in the middle of a sentence the same words do not.
 [[nodiscard]] QString alone(const QString& words);
+
+// Whatever gets the focus by key is scrolled into sight; a scroll area does that for Tab alone.
+void followFocus(QScrollArea* area);
 
 // A length of the design at the text size the widget is set in.
 [[nodiscard]] int scaled(const QWidget* widget, int pixels);

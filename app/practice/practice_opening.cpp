@@ -58,7 +58,7 @@ void PracticePresenter::useLibrary(const std::shared_ptr<const Library>& library
         m_state.policyFile = lab->file;
     }
     PracticeSetup setup;
-    setup.seed = m_wanted ? m_wanted->seed : m_seeds.fresh();
+    setup.seed = m_seeds.fresh();
     open(m_wanted.value_or(setup));
     if (lab && !lab->policy)
         tell(lab->policy.error());

@@ -119,6 +119,7 @@ QWidget* PracticePage::column()
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_scroll->setWidget(content);
+    parts::followFocus(m_scroll);
     connect(m_scroll->verticalScrollBar(), &QScrollBar::rangeChanged, this, &PracticePage::scrollToWhy);
     rows->addWidget(m_scroll, 1);
 

@@ -1,10 +1,10 @@
 #include "app/practice/run_by_site.h"
 
+#include <QGridLayout>
 #include <QLabel>
 #include <QLocale>
 #include <QRadioButton>
 #include <QStringList>
-#include <QVBoxLayout>
 #include <algorithm>
 
 #include "app/look/style.h"
@@ -16,11 +16,12 @@ namespace fb {
 RunBySite::RunBySite(QWidget* parent)
     : QWidget(parent),
       m_title(parts::text(this, "bySiteTitle", "small")),
-      m_column(new QVBoxLayout(this))
+      m_grid(new QGridLayout(this))
 {
-    m_column->setContentsMargins(0, 0, 0, 0);
-    m_column->setSpacing(0);
-    m_column->addWidget(m_title);
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setSpacing(0);
+    m_grid->setColumnStretch(1, 1);
+    m_grid->addWidget(m_title, 0, 0, 1, 2);
 }
 
 void RunBySite::makeRows(const std::vector<SiteSummary>& sites)
@@ -36,10 +37,11 @@ void RunBySite::makeRows(const std::vector<SiteSummary>& sites)
         const Row row{each.site, new QRadioButton(this), parts::text(this, "", "small")};
         row.name->setObjectName(QStringLiteral("runSite.%1").arg(id));
         row.numbers->setObjectName(QStringLiteral("runSiteNumbers.%1").arg(id));
-        // The numbers stand under the name, in line with its first letter.
-        row.numbers->setContentsMargins(parts::scaled(this, space::kMargin), 0, 0, 0);
-        m_column->addWidget(row.name);
-        m_column->addWidget(row.numbers);
+        // The numbers stand under the name, in line with its first letter, from either side.
+        m_grid->setColumnMinimumWidth(0, parts::scaled(this, space::kMargin));
+        const int line = 1 + 2 * static_cast<int>(m_rows.size());
+        m_grid->addWidget(row.name, line, 0, 1, 2);
+        m_grid->addWidget(row.numbers, line + 1, 1);
         connect(row.name, &QRadioButton::toggled, this, [this, site = each.site](bool on) {
             if (on)
                 Q_EMIT siteAsked(site);

@@ -7,9 +7,9 @@
 
 #include "app/practice/practice_state.h"
 
+class QGridLayout;
 class QLabel;
 class QRadioButton;
-class QVBoxLayout;
 
 namespace fb {
 
@@ -33,7 +33,7 @@ private:
     void makeRows(const std::vector<SiteSummary>& sites);
 
     QLabel* m_title;
-    QVBoxLayout* m_column;
+    QGridLayout* m_grid;
     std::vector<Row> m_rows;
 };
 

@@ -81,6 +81,7 @@ void RunDialog::layOut()
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_scroll->setFocusPolicy(Qt::NoFocus);
     m_scroll->setWidget(fields());
+    parts::followFocus(m_scroll);
     column->addWidget(m_scroll, 1);
     column->addWidget(m_notice);
     column->addWidget(parts::rule(this));

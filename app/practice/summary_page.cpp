@@ -109,6 +109,7 @@ void SummaryPage::layOut()
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setWidget(words());
+    parts::followFocus(scroll);
     column->addWidget(scroll, 1);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(space::kNear);

@@ -2,10 +2,16 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QLabel>
 #include <QPushButton>
+#include <QRadioButton>
+#include <QScrollArea>
+#include <QTest>
+#include <QVBoxLayout>
 #include <QWidget>
 #include <memory>
+#include <vector>
 
 #include "app/look/type.h"
 
@@ -35,6 +41,30 @@ TEST(PartsTest, WordsThatStandAloneBeginWithACapital)
 {
     EXPECT_EQ(parts::alone(QStringLiteral("deltoid site")), QStringLiteral("Deltoid site"));
     EXPECT_EQ(parts::alone(QString()), QString());
+}
+
+TEST(PartsTest, WhatGetsTheFocusByArrowKeyIsScrolledIntoSight)
+{
+    QScrollArea area;
+    auto* content = new QWidget;
+    auto* column = new QVBoxLayout(content);
+    std::vector<QRadioButton*> choices;
+    for (int i = 0; i < 30; ++i) {
+        choices.push_back(new QRadioButton(QString::number(i), content));
+        column->addWidget(choices.back());
+    }
+    area.setWidget(content);
+    area.setWidgetResizable(true);
+    area.resize(200, 120);
+    parts::followFocus(&area);
+    area.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&area));
+    choices.front()->setFocus();
+    for (int i = 0; i < 29; ++i)
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down);
+    ASSERT_EQ(QApplication::focusWidget(), choices.back());
+    const QRect seen(choices.back()->mapTo(area.viewport(), QPoint()), choices.back()->size());
+    EXPECT_TRUE(area.viewport()->rect().intersects(seen));
 }
 
 TEST(PartsTest, WordsAreNeverReadAsMarkup)

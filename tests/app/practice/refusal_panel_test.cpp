@@ -20,6 +20,8 @@ TEST(RefusalPanelTest, OffersEveryFindingAndOneIsChosenByKey)
     QSignalSpy chosen(&panel, &RefusalPanel::reasonChosen);
     auto* first = panel.findChild<QRadioButton*>(QStringLiteral("reason.rash"));
     ASSERT_NE(first, nullptr);
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&panel));
+    panel.focusFirst();
     QTest::keyClick(first, Qt::Key_Space);
     EXPECT_EQ(panel.reason(), std::optional(FindingCode::Rash));
     QTest::keyClick(first, Qt::Key_Down);

@@ -38,10 +38,13 @@ TEST(RunBySiteTest, EverySiteHasItsNumbersAndIsChosenByKey)
     const PracticeState state = run_by_site_test::twoSites();
     RunBySite sites;
     sites.showState(state);
+    sites.resize(368, 400);
     sites.show();
     auto* arm = sites.findChild<QRadioButton*>(QStringLiteral("runSite.deltoid"));
     ASSERT_NE(arm, nullptr);
     EXPECT_TRUE(arm->isChecked());
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&sites));
+    arm->setFocus();
     EXPECT_EQ(sites.findChild<QLabel*>(QStringLiteral("runSiteNumbers.deltoid"))->text(),
               QStringLiteral("3 of 4 in the target region, 0.8 cm from the ideal point on average."));
     EXPECT_EQ(sites.findChild<QLabel*>(QStringLiteral("runSiteNumbers.ventrogluteal"))->text(),

@@ -118,6 +118,7 @@ TEST(SummaryPageTest, CanBeRepeatedOrFollowedByANewRun)
     QTest::keyClick(page.findChild<QPushButton*>(QStringLiteral("newRunFromSummary")), Qt::Key_Space);
     EXPECT_EQ(repeat.count(), 1);
     EXPECT_EQ(anew.count(), 1);
+    settle();
     EXPECT_TRUE(layoutFaults(page).isEmpty()) << layoutFaults(page).join('\n').toStdString();
     EXPECT_TRUE(namelessControls(page).isEmpty()) << namelessControls(page).join('\n').toStdString();
 }

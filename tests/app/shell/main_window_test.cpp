@@ -61,6 +61,40 @@ TEST_P(EveryScreen, NothingIsCutOffCrossingOrNameless)
     QApplication::setLayoutDirection(Qt::LeftToRight);
 }
 
+TEST_P(EveryScreen, EverySiteAndItsChartsHaveRoomAndTheDialogToo)
+{
+    const main_window_test::Screen& screen = GetParam();
+    PseudoTranslator pseudo;
+    if (screen.rightToLeft)
+        QApplication::setLayoutDirection(Qt::RightToLeft);
+    {
+        Preferences preferences = plainPreferences();
+        preferences.textPercent = screen.textPercent;
+        preferences.runLength = 4;
+        preferences.mix = {{{false, true, true}}, true};
+        OpenWindow open(preferences, screen.size);
+        ASSERT_TRUE(open.isReady);
+        if (screen.pseudo)
+            QApplication::installTranslator(&pseudo);
+        const auto look = [&](const QWidget& seen, const char* where) {
+            settle();
+            const QStringList faults = layoutFaults(seen) + namelessControls(seen);
+            EXPECT_TRUE(faults.isEmpty()) << where << ":\n" << faults.join('\n').toStdString();
+            EXPECT_EQ(open.window().size(), screen.size) << where << ": the window had to grow";
+        };
+        QTest::mouseClick(open.find("newRun"), Qt::LeftButton);
+        ASSERT_NE(open.find("runDialog"), nullptr);
+        look(*open.find("runDialog"), "new run");
+        EXPECT_LE(open.find("runDialog")->width(), screen.size.width());
+        EXPECT_LE(open.find("runDialog")->height(), screen.size.height());
+        QTest::keyClick(open.find("runDialog"), Qt::Key_Escape);
+        throughARun(open, [&](const char* where) { look(open.window(), where); });
+        EXPECT_EQ(open.state().bySite.size(), 2U) << "both sites were asked";
+    }
+    QApplication::removeTranslator(&pseudo);
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
 INSTANTIATE_TEST_SUITE_P(
     MainWindowTest, EveryScreen,
     ::testing::Values(main_window_test::Screen{"Desk1280", {1280, 800}, 100, false, false},
