@@ -5,7 +5,7 @@ From here we look along the plane of the scapula: its blade is a narrow strip be
 import side_bones
 import side_frame
 from engrave import Line, between, glow, hatch, pen, ramp, ribbon, stipple
-from quarter_frame import ARM_BACK, ARM_FRONT, FORE_BACK, FORE_FRONT, HUM_BACK, HUM_FRONT, NECK_BACK, NECK_FRONT, fore
+from quarter_frame import HUM_BACK, HUM_FRONT, fore
 from quarter_tools import outline, shade
 
 SCAPULA = [(216, 206, "c"), (211, 222), (209, 246), (206, 276), (201, 308), (196.5, 334), (197.5, 345), (203, 350), (212, 346), (226, 330),
@@ -33,19 +33,6 @@ def turned(shape, back, up):
 
 
 ULNA, RADIUS = turned(side_bones.ULNA, 4, 10.5), turned(side_bones.RADIUS, 8, 8)
-
-
-def ghost(p):
-    """The body's outline, barely there, so that bared bones do not float."""
-    p.on("bone", "trunk")
-    for points, a, b, inward in ((NECK_BACK, .2, 1, -1), (NECK_FRONT, .04, .6, 1)):
-        p.ink(pen(Line(points), [.05, .7, .7, .7, .05], a, b, inward), "bone-shade", .6)
-    p.on("bone", "arm")
-    p.ink(pen(Line(ARM_BACK[3:]), [.05, .7, .7, .7, .7, .05], bias=-1), "bone-shade", .6)
-    p.ink(pen(Line(ARM_FRONT[3:-2]), [.05, .7, .7, .7, .05], bias=1), "bone-shade", .6)
-    p.on("bone", "forearm")
-    p.ink(pen(Line(FORE_BACK[2:]), [.05, .7, .7, .7, .3], 0, .92, -1), "bone-shade", .6)
-    p.ink(pen(Line(FORE_FRONT[2:]), [.05, .7, .7, .7, .3], 0, .9, 1), "bone-shade", .6)
 
 
 def ribs(p):
@@ -166,7 +153,6 @@ def draw(p):
     p.linear("wash.humerus", "arm", (204, 300), (256, 304), [(0, "bone-base"), (.3, "bone-light"), (.55, "bone-base"), (1, "bone-shade")])
     p.linear("wash.scapula", "trunk", (198, 250), (246, 270), [(0, "bone-light"), (.5, "bone-base"), (1, "bone-shade")])
     p.linear("wash.fore", "forearm", fore(100, 24), fore(100, -18), [(0, "bone-base"), (.35, "bone-light"), (1, "bone-base")])
-    ghost(p)
     scapula(p)
     ribs(p)
     clavicle(p)

@@ -3,7 +3,7 @@ import math
 
 from engrave import Line, between, contour, feather, hatch, pen, ramp, ribbon, rim, stipple
 from side_tools import hump, pool, soft
-from side_frame import ARM_BACK, ARM_FRONT, BACK, FORE_BACK, FORE_TOP, FRONT, HUM_BACK, HUM_FRONT, fore
+from side_frame import HUM_BACK, HUM_FRONT, fore
 
 SCAP_LATERAL = [(231, 256), (224, 270), (213, 289), (198, 312), (182, 333), (170, 346)]
 SCAP_MEDIAL = [(190, 189), (179, 200), (166, 219), (158.5, 240), (154.5, 270), (153, 305), (154.5, 332), (159, 346)]
@@ -34,20 +34,6 @@ def outline(p, shape, thick=1.3, thin=0.3, press=None):
 
 def shade(p, inner, edge, tone="bone-shade", opacity=.2, steps=3, profile=None):
     p.areas_of(feather(inner, edge, steps, profile), tone, opacity)
-
-
-def ghost(p):
-    """The body's outline, barely there, so that bared bones do not float."""
-    back, front = Line(BACK), Line(FRONT)
-    p.on("bone", "trunk")
-    for ln, a, b in ((Line(back.shifted(-.6)), .12, .74), (Line(front.shifted(.6)), .1, .34), (Line(front.shifted(.6)), .345, .70)):
-        p.ink(pen(ln, [.05, .7, .7, .7, .05], a, b), "bone-shade", .6)
-    p.on("bone", "forearm")
-    p.ink(pen(Line(FORE_BACK[2:]), [.05, .7, .7, .7, .3]), "bone-shade", .6)
-    p.ink(pen(Line(FORE_TOP[1:]), [.05, .7, .7, .7, .3]), "bone-shade", .6)
-    p.on("bone", "arm")
-    p.ink(pen(Line(ARM_BACK[3:]), [.05, .7, .7, .7, .7, .05]), "bone-shade", .6)
-    p.ink(pen(Line(ARM_FRONT[3:]), [.05, .7, .7, .7, .05]), "bone-shade", .6)
 
 
 def ribs(p):
@@ -166,7 +152,6 @@ def draw(p):
              [(0, "bone-base"), (0.28, "bone-light"), (0.6, "bone-base"), (1, "bone-shade")])
     p.linear("wash.scapula", "trunk", (158, 240), (226, 300), [(0, "bone-light"), (0.55, "bone-base"), (1, "bone-base")])
     p.linear("wash.fore", "forearm", fore(100, 20), fore(100, -22), [(0, "bone-base"), (0.35, "bone-light"), (1, "bone-base")])
-    ghost(p)
     ribs(p)
     scapula(p)
     clavicle(p)
