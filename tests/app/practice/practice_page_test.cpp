@@ -10,63 +10,12 @@
 #include <QToolButton>
 
 #include "app/canvas/side_picker.h"
-#include "app/practice/why_panel.h"
-#include "app/words/finding_words.h"
-#include "app/words/grade_words.h"
-#include "tests/support/open_window.h"
-#include "tests/support/sample_run.h"
+#include "tests/support/page_steps.h"
 
 namespace fb::test {
 
-namespace practice_page_test {
-
-// Two requests of the hip with charts; the first one's rules the site out, or does not.
-struct WithCharts : OpenWindow {
-    explicit WithCharts(bool ruledOut)
-        : OpenWindow(preferencesOf(), {1280, 800}, setupWithFinding(Site::Ventrogluteal, ruledOut).seed)
-    {
-    }
-    static Preferences preferencesOf()
-    {
-        Preferences preferences = plainPreferences();
-        preferences.mix = {SiteSet::only(Site::Ventrogluteal), true};
-        return preferences;
-    }
-};
-
-QPoint idealOnScreen(OpenWindow& open)
-{
-    const Point ideal = open.state().target->ideal;
-    return open.find<PlateView>("plate")->toWidget({ideal.x, ideal.y}).toPoint();
-}
-
-void click(OpenWindow& open, const char* name)
-{
-    auto* widget = open.find(name);
-    ASSERT_NE(widget, nullptr) << name;
-    ASSERT_TRUE(widget->isVisible()) << name;
-    QTest::mouseClick(widget, Qt::LeftButton);
-}
-
-// Tab until the widget of that name has the focus; false when it is never reached.
-bool tabTo(OpenWindow& open, const char* name)
-{
-    constexpr int kMost = 60;
-    for (int i = 0; i < kMost; ++i) {
-        const QWidget* focus = QApplication::focusWidget();
-        if (focus && focus->objectName() == QLatin1String(name))
-            return true;
-        QTest::keyClick(QApplication::focusWidget() ? QApplication::focusWidget() : &open.window(),
-                        Qt::Key_Tab);
-    }
-    return false;
-}
-
-}  // namespace practice_page_test
-
 TEST(PracticePageTest, TheWholeWalkByMouse)
 {
-    using namespace practice_page_test;
     OpenWindow open;
     ASSERT_TRUE(open.isReady);
     EXPECT_FALSE(open.find("grade")->isEnabled());
@@ -103,7 +52,6 @@ TEST(PracticePageTest, TheWholeWalkByMouse)
 
 TEST(PracticePageTest, TheWholeWalkByKeyboardAlone)
 {
-    using namespace practice_page_test;
     Preferences asks = plainPreferences();
     asks.asksSide = true;
     OpenWindow open(asks);
@@ -201,109 +149,6 @@ TEST(PracticePageTest, LayersAreShutWhereTheyWouldGiveTheAnswerAway)
     open.practice().placeMark({0.0, -4.0});
     open.practice().grade();
     EXPECT_TRUE(open.find("peelBone")->isEnabled());
-}
-
-TEST(PracticePageTest, NotHereIsAnsweredByMouseAndConfirmed)
-{
-    using namespace practice_page_test;
-    WithCharts open(true);
-    ASSERT_TRUE(open.isReady);
-    EXPECT_TRUE(open.find<QLabel>("chartNote")->isVisible());
-    click(open, "notHere");
-    EXPECT_TRUE(open.find("refusalTitle")->isVisible());
-    EXPECT_FALSE(open.find("confirmNotHere")->isEnabled()) << "a reason first";
-    click(open, "backToPlate");
-    EXPECT_FALSE(open.find("refusalTitle")->isVisible());
-    EXPECT_EQ(QApplication::focusWidget(), open.find("plate"));
-    click(open, "notHere");
-    const FindingCode chart = open.state().request->finding->code;
-    const std::string reason = "reason." + std::string(wordOf(chart));
-    QTest::mouseClick(open.find(reason.c_str()), Qt::LeftButton, {}, {8, 8});
-    EXPECT_FALSE(open.state().graded.has_value()) << "nothing is refused before it is confirmed";
-    click(open, "confirmNotHere");
-    ASSERT_EQ(open.state().phase, Phase::Graded);
-    EXPECT_EQ(open.find<QLabel>("verdict")->text(), QStringLiteral("Rightly refused"));
-    EXPECT_FALSE(open.find("why")->isVisible()) << "there is no right place to explain";
-    EXPECT_FALSE(open.find("along")->isVisible());
-    EXPECT_EQ(QApplication::focusWidget(), open.find("next"));
-}
-
-TEST(PracticePageTest, NotHereIsAnsweredByKeyboardAlone)
-{
-    using namespace practice_page_test;
-    WithCharts open(true);
-    ASSERT_TRUE(open.isReady);
-    ASSERT_TRUE(tabTo(open, "notHere"));
-    QTest::keyClick(open.find("notHere"), Qt::Key_Return);
-    ASSERT_EQ(QApplication::focusWidget(), open.find("reason.rash"));
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
-    EXPECT_FALSE(open.find("refusalTitle")->isVisible());
-    ASSERT_EQ(QApplication::focusWidget(), open.find("plate"));
-    ASSERT_TRUE(tabTo(open, "notHere"));
-    QTest::keyClick(open.find("notHere"), Qt::Key_Space);
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
-    for (int i = 0; i < static_cast<int>(open.state().request->finding->code); ++i)
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down);
-    ASSERT_TRUE(tabTo(open, "confirmNotHere"));
-    QTest::keyClick(open.find("confirmNotHere"), Qt::Key_Return);
-    ASSERT_EQ(open.state().phase, Phase::Graded);
-    EXPECT_EQ(open.state().graded->refusal->outcome, RefusalOutcome::RightReason);
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
-    EXPECT_EQ(open.state().request->number, 1);
-}
-
-TEST(PracticePageTest, AMarkAgainstTheChartIsUnsafeAndSaysSo)
-{
-    using namespace practice_page_test;
-    WithCharts open(true);
-    ASSERT_TRUE(open.isReady);
-    auto* plate = open.find<PlateView>("plate");
-    ASSERT_TRUE(QTest::qWaitFor([&] { return plate->isSharp(); }));
-    QTest::mouseClick(plate, Qt::LeftButton, {}, idealOnScreen(open));
-    click(open, "grade");
-    ASSERT_EQ(open.state().phase, Phase::Graded);
-    EXPECT_EQ(open.find<QLabel>("verdict")->text(), verdictName(Verdict::Unsafe));
-    EXPECT_EQ(open.find<QLabel>("reason")->text(), missedFindingSentence(*open.state().request->finding));
-}
-
-TEST(PracticePageTest, WithoutChartsThereIsNoSuchButton)
-{
-    OpenWindow open;
-    ASSERT_TRUE(open.isReady);
-    EXPECT_FALSE(open.find("notHere")->isVisible());
-    EXPECT_FALSE(open.find("chartNote")->isVisible());
-    EXPECT_TRUE(open.find("withdraw")->isVisible());
-}
-
-TEST(PracticePageTest, TheCompanionOfAHipOpensBesideItAndSaysWhyNotThere)
-{
-    using namespace practice_page_test;
-    WithCharts open(false);
-    ASSERT_TRUE(open.isReady);
-    open.practice().placeMark({open.state().target->ideal.x, open.state().target->ideal.y});
-    open.practice().grade();
-    click(open, "companion");
-    ASSERT_TRUE(QTest::qWaitFor([&] { return open.state().companion != nullptr; }, 20000));
-    EXPECT_TRUE(open.find("companionPlate")->isVisible());
-    EXPECT_TRUE(open.find("whyNot")->isVisible());
-    EXPECT_EQ(open.state().companion->plate->view, View::HipBehind);
-    click(open, "companion");
-    EXPECT_FALSE(open.find("companionPlate")->isVisible());
-}
-
-TEST(PracticePageTest, TheLaidHandIsExplainedAndHiddenByKey)
-{
-    using namespace practice_page_test;
-    WithCharts open(false);
-    ASSERT_TRUE(open.isReady);
-    open.practice().placeMark({open.state().target->ideal.x, open.state().target->ideal.y});
-    open.practice().grade();
-    click(open, "why");
-    ASSERT_TRUE(open.state().target->hand.has_value());
-    EXPECT_EQ(open.find<QLabel>("whyHand")->text(), handText(*open.state().target->hand));
-    ASSERT_TRUE(tabTo(open, "handShown"));
-    QTest::keyClick(open.find("handShown"), Qt::Key_Space);
-    EXPECT_FALSE(open.state().handShown);
 }
 
 }  // namespace fb::test
