@@ -196,3 +196,22 @@ TEST(PracticeTest, ARunNeedsASite)
     setup.mix.sites.set(Site::Deltoid, false);
     EXPECT_EQ(checkedSetup(setup).error().problem, Problem::NoSiteChosen);
 }
+
+TEST(PracticeTest, MorePlatesMayComeWhileARunGoesOn)
+{
+    // A run that begins with what its first request needs, and gets the rest before the next.
+    const PracticeSetup setup{11, 12, HelpLevel::Nothing, false, RequestMix{SiteSet::all(), false}};
+    Atlas first;
+    first.proportions = test::atlas().proportions;
+    for (const View view : neededPlates(requestFrom(setup.seed, 0, setup.mix).view))
+        first.plates[static_cast<std::size_t>(view)] = &test::plateOf(view);
+    Practice run(first, test::defaultPolicy(), setup);
+    ASSERT_TRUE(run.placeMark(run.target().ideal).value());
+    run.grade();
+    run.useAtlas(test::atlas());
+    while (run.next() && run.phase() == Phase::Marking) {
+        ASSERT_TRUE(run.placeMark(run.target().ideal).value());
+        EXPECT_TRUE(run.grade());
+    }
+    EXPECT_EQ(run.attempts().size(), 12U);
+}
