@@ -102,6 +102,7 @@ void followCircle(Chain& ring, const Disc& disc, Point from, Point to)
 Polygon discPolygon(const Disc& disc)
 {
     std::vector<Point> corners;
+    corners.reserve(kDiscCorners);
     for (int i = 0; i < kDiscCorners; ++i)
         corners.push_back(disc_detail::onCircle(disc, disc_detail::kChord * i));
     return *Polygon::make(std::move(corners));
