@@ -37,11 +37,16 @@ TEST(RefusalPanelTest, ClearedNothingIsChosenAndAnythingCanBe)
 {
     RefusalPanel panel;
     panel.show();
-    QTest::mouseClick(panel.findChild<QRadioButton*>(QStringLiteral("reason.cast")), Qt::LeftButton);
+    // On the button's own circle: how far its words reach depends on the style.
+    const auto click = [&panel](const char* name) {
+        auto* button = panel.findChild<QRadioButton*>(QLatin1StringView(name));
+        QTest::mouseClick(button, Qt::LeftButton, {}, QPoint(8, button->height() / 2));
+    };
+    click("reason.cast");
     ASSERT_EQ(panel.reason(), std::optional(FindingCode::Cast));
     panel.clear();
     EXPECT_EQ(panel.reason(), std::nullopt);
-    QTest::mouseClick(panel.findChild<QRadioButton*>(QStringLiteral("reason.fistula")), Qt::LeftButton);
+    click("reason.fistula");
     EXPECT_EQ(panel.reason(), std::optional(FindingCode::Fistula));
 }
 
