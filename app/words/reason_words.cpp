@@ -31,6 +31,25 @@ QString withinMargin(Direction direction, Cm amount)
     return {};
 }
 
+QString fittingSentence(const SiteSentences& site, Verdict verdict, const Reason& reason)
+{
+    if (site.isElsewhere(reason.tissue))
+        return site.place(reason.tissue);
+    if (verdict == Verdict::OnTarget)
+        return site.inside(reason);
+    if (verdict == Verdict::Acceptable)
+        return site.acceptable(reason);
+    const QString cm = cmText(reason.amount.value());
+    switch (reason.direction) {
+    case Direction::None: return site.place(reason.tissue);
+    case Direction::High: return site.high(reason.tissue).arg(cm);
+    case Direction::Low: return site.low(reason.tissue).arg(cm);
+    case Direction::Forward: return site.forward(reason.tissue).arg(cm);
+    case Direction::Back: return site.back(reason.tissue).arg(cm);
+    }
+    return {};
+}
+
 QString reasonSentence(Site site, Verdict verdict, const Reason& reason)
 {
     switch (site) {

@@ -197,26 +197,17 @@ QString placeSentence(Tissue tissue)
     }
 }
 
+bool isElsewhere(Tissue tissue) { return tissue == Tissue::Trunk || tissue == Tissue::Forearm; }
+
 }  // namespace deltoid_reason_detail
 
 QString deltoidReason(Verdict verdict, const Reason& reason)
 {
     using namespace deltoid_reason_detail;
-    if (reason.tissue == Tissue::Trunk || reason.tissue == Tissue::Forearm)
-        return placeSentence(reason.tissue);
-    if (verdict == Verdict::OnTarget)
-        return insideSentence(reason);
-    if (verdict == Verdict::Acceptable)
-        return acceptableSentence(reason);
-    const QString cm = cmText(reason.amount.value());
-    switch (reason.direction) {
-    case Direction::None: return placeSentence(reason.tissue);
-    case Direction::High: return highSentence(reason.tissue).arg(cm);
-    case Direction::Low: return lowSentence(reason.tissue).arg(cm);
-    case Direction::Forward: return forwardSentence(reason.tissue).arg(cm);
-    case Direction::Back: return backSentence(reason.tissue).arg(cm);
-    }
-    return {};
+    static constexpr SiteSentences kSentences{isElsewhere,        placeSentence, insideSentence,
+                                              acceptableSentence, highSentence,  lowSentence,
+                                              forwardSentence,    backSentence};
+    return fittingSentence(kSentences, verdict, reason);
 }
 
 }  // namespace fb
