@@ -22,6 +22,8 @@ THIGH_POINTS = ("joint.pelvis joint.hip joint.knee landmark.greater-trochanter l
 THIGH_AREAS = ("area.bone.greater-trochanter area.bone.femur area.bone.patella area.muscle.vastus-lateralis "
                "area.muscle.rectus-femoris")
 FINGERS = "thumb index middle ring little"
+LAID = {"edges": "skin-left bone-left bone-right skin-right".split(), "levels": {"hand": "wrist knuckles tips"},
+        "origin": "joint.hand", "points": "joint.hand landmark.upper-edge landmark.lower-edge", "hidden": ""}
 
 VIEWS = {
     "shoulder-side": SHOULDER,
@@ -62,4 +64,6 @@ VIEWS = {
         "points": "joint.palm " + " ".join(f"joint.{f} landmark.{f}-tip" for f in FINGERS.split())
                   + " landmark.fork",
         "hidden": ""},
+    "two-fingers": LAID,
+    "three-fingers": LAID,
 }

@@ -39,9 +39,10 @@ def web(p, f):
         p.area([f.on(s + 6, .5), f.on(s + 5, 1), *top, f.at(s, u + 9), f.at(q + 2, u + 4), f.at(q, u - 9), f.at(s, u - 8)], "hand-base")
 
 
-def blood(p, f):
+def blood(p, f, knuckle=True):
     """A little red where the skin is thin: over the joints, round the nail, in the web."""
-    pool(p, f.side(0, f.mcp - 9, f.mcp + 10), 9, 9, "hand-warm", .1)
+    if knuckle:
+        pool(p, f.side(0, f.mcp - 9, f.mcp + 10), 9, 9, "hand-warm", .1)
     pool(p, f.side(0, f.pip - 9, f.pip + 8), 6.4, 6.4, "hand-warm", .22)
     pool(p, f.side(0, f.tip - 15, f.tip - 1.5), 6.4, 6.4, "hand-warm", .22)
 
@@ -117,4 +118,4 @@ def edges(p, f):
     bend = along(LITTLE_BEND) if f.name == "little" else []
     out = Line([*bend, *f.outline(a, b), *(f.at(*q) for q in WEBS.get(f.name, ()))])
     end = ((.97, .9), (1, .2)) if f.name in WEBS else ((.92, 1), (1, .05))
-    p.ink(contour(out, .22, .6, side=-1, press=lambda t: ramp(t, (0, .05), (.07, .8), (.45, 1), *end), step=FINE * 1.6), "hand-line")
+    p.ink(contour(out, .22, .6, side=-1, press=lambda t: ramp(t, (0, .05), (.045, .8), (.45, 1), *end), step=FINE * 1.6), "hand-line")

@@ -3,7 +3,8 @@
 Left hand seen from the back, fingers up. Palm points are written (x, y): millimetres to the viewer's right of
 and above the middle of the wrist crease. Finger points are written (s, u): millimetres along the finger from its
 joint, and across it to the viewer's right. A finger's body leans in its frame: index and middle finger both turn
-about the fork between them, so their roots stand aside and only the tips come to lie on the axes.
+about the fork between them, so their roots stand aside and only the tips come near the axes. They stay a little
+beside them (the named fingertips lie on them), so that the closed fingers lie side by side and do not cross.
 """
 import math
 from bisect import bisect_right
@@ -43,8 +44,8 @@ def spline(pairs):
 class Finger:
     """One finger: its frame, its middle line and its two sides."""
 
-    def __init__(self, name, joint, angle, centre, left, right, marks):
-        self.name, self.joint, self.angle = name, joint, angle
+    def __init__(self, name, joint, angle, centre, left, right, marks, origin=ORIGIN):
+        self.name, self.joint, self.angle, self.origin = name, joint, angle, origin
         a = math.radians(angle - 180)
         self.way, self.right = (-math.sin(a), math.cos(a)), (math.cos(a), math.sin(a))
         self.centre, self.left, self.rightward = spline(centre), spline(left), spline(right)
@@ -52,7 +53,8 @@ class Finger:
 
     def at(self, s, u=0):
         """A point of the page, by distances along and across the frame."""
-        return at(self.joint[0] + s * self.way[0] + u * self.right[0], self.joint[1] + s * self.way[1] + u * self.right[1])
+        return (self.origin[0] + self.joint[0] + s * self.way[0] + u * self.right[0],
+                self.origin[1] - self.joint[1] - s * self.way[1] - u * self.right[1])
 
     def off(self, s, w):
         """A point of the page w millimetres beside the body's middle line, square to it."""
@@ -84,12 +86,13 @@ def arch(half, tip, power=2.2, depth=10):
     return [(tip - d, half * (1 - (1 - d / depth) ** power) ** (1 / power)) for d in (*(c for c in CAP if c < depth), 0)]
 
 
-def body(half, mcp, web, pip, dip, tip):
-    """Half breadths of a finger of this girth; the joints stand out a little, the tip is a soft arch."""
+def body(half, mcp, web, pip, dip, tip, slender=1.0):
+    """Half breadths of a finger of this girth; the joints stand out a little, the tip is a soft arch. slender: how much of that."""
     mid, low, k = (pip + dip) / 2, (web + pip) / 2, (dip - pip) / 24
     rows = [(mcp - 4, .80), (mcp + 4, .98), (web, 1.05), (low - 1, .965), (pip - 7 * k, .97), (pip - 2.4 * k, 1.014), (pip + 1.6 * k, 1.012), (pip + 7 * k, .945),
             (mid, .90), (dip - 4 * k, .885), (dip, .90), (dip + 4 * k, .87), (tip - 10, .82)]
-    return [(s, half * f) for s, f in rows] + arch(half * .82, tip)
+    slim = lambda f: half * (1 - slender * (1 - f))
+    return [(s, slim(f)) for s, f in rows] + arch(slim(.82), tip)
 
 
 def finger(name, joint, angle, half, marks, centre):
@@ -98,9 +101,9 @@ def finger(name, joint, angle, half, marks, centre):
 
 
 INDEX = finger("index", FORK, 180, 9.3, (-15.4, 2, 28.5, 52, 72.2),
-               [(-20, 13.2), (-15.4, 12.3), (2, 10.2), (28.5, 6.6), (52, 2.9), (63, 1.1), (72.2, 0)])
+               [(-20, 13.2), (-15.4, 12.3), (2, 10.2), (28.5, 7.4), (52, 4.4), (63, 2.8), (72.2, 1.8)])
 MIDDLE = finger("middle", FORK, 220, 9.5, (-4.8, 9, 38, 65, 88),
-                [(-10.5, -17.2), (-4.8, -16.1), (9, -13.6), (38, -8.4), (65, -3.4), (77, -1.3), (88, 0)])
+                [(-10.5, -17.2), (-4.8, -16.1), (9, -13.6), (38, -9.2), (65, -5), (77, -3.1), (88, -1.8)])
 RING = finger("ring", (-18, 96), 228, 8.9, (2, 18, 42, 66.5, 86),
               [(-2, -13.4), (2, -12.6), (18, -9.2), (42, -3.6), (66.5, 2.2), (77, 4), (86, 5.2)])
 LITTLE = finger("little", (-36, 84), 238, 8.0, (5, 19, 36.5, 54.5, 72),
@@ -118,7 +121,7 @@ THUMB = Finger("thumb", (25, 17), 140,
 
 # outlines of the palm
 ULNAR = [(-30, -30), (-29, -20), (-29, -11), (-29.4, -3), (-32, 5), (-37.8, 14), (-44.2, 26), (-49, 40), (-51.8, 53), (-53.6, 63),
-         (-54.6, 69), (-55.8, 74), (-56.8, 78.4), (-55.6, 84)]
+         (-54.6, 69), (-55.8, 74), (-56.9, 78.8), (-56.9, 84)]
 # the little finger's outer side comes out of the hand's in one bend that goes with the finger
 LITTLE_BEND = [(-54.4, 73.6), (-57.6, 77.8)]
 RADIAL = [(29, -30), (28.4, -20), (28.2, -12), (28.8, -5), (30.8, 1), (33.8, 5.4), (36.6, 9.2)]
@@ -134,6 +137,6 @@ def names(p):
     for f in (*FINGERS, THUMB):
         joint, across = f.at(0), (-f.right[0], f.right[1])
         p.hang(f.name, f.name, joint, f.angle, "palm")
-        p.point(f.name, f"landmark.{f.name}-tip", f.on(f.tip, 0))
+        p.point(f.name, f"landmark.{f.name}-tip", f.at(f.tip) if f in (INDEX, MIDDLE) else f.on(f.tip, 0))
         for tag, s in (("base", (f.mcp + f.web) / 2), ("mid", (f.pip + f.dip) / 2), ("tip", f.tip - 2)):
             p.level(f.name, f"{f.name}-{tag}", f.at(max(s, 1)), across, -9, -4.5, 4.5, 9)

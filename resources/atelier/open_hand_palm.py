@@ -47,5 +47,5 @@ def wrist(p):
 
 def edges(p):
     left = Line(along(ULNAR))
-    p.ink(contour(left, .22, .6, side=-1, press=lambda t: ramp(t, (0, 0), (.12, .1), (.2, .9), (.27, .9), (.31, 0), (.36, .9), (.84, .9), (.93, .1), (1, 0))), "hand-line")
+    p.ink(contour(left, .22, .6, side=-1, press=lambda t: ramp(t, (0, 0), (.12, .1), (.2, .9), (.27, .9), (.31, 0), (.36, .9), (.84, .9), (.94, .8), (1, .05))), "hand-line")
     p.ink(contour(Line(along(WEB)).part(.2, .85, 1), .26, .5, side=1, press=lambda t: ramp(t, (0, .1), (.5, 1), (1, .1)), step=2), "hand-line")

@@ -1,4 +1,4 @@
-"""Looks at the open hand as the program shows it: spread 25, 32, 40 and 45 degrees, half transparent, on two grounds.
+"""Looks at the open hand as the program shows it: from closed to wide open, half transparent, on two grounds; a right hand last.
 
     python3 open_hand_poses.py PLATE.svg OUT.png [WIDTH]
 """
@@ -10,7 +10,8 @@ import tempfile
 import xml.etree.ElementTree as ET
 
 SVG = "{http://www.w3.org/2000/svg}"
-OPENINGS, GROUNDS, DRAWN = (25, 32, 40, 45), ("#9a6a4c", "#f3dcc6"), 40
+OPENINGS, GROUNDS, DRAWN = (6, 12, 18, 25, 32, 40, 45), ("#9a6a4c", "#f3dcc6"), 40
+ROOM = 14                        # millimetres more paper above: the closed middle finger stands out of its own
 TURNED = ("middle", "ring", "little")
 
 
@@ -39,8 +40,9 @@ def pose(path, opening, ground, opacity=.65):
                 e.set("d", turned(e.get("d"), pos[f"joint.{limb}"], opening - DRAWN))
         if g.get("id") == "skin":
             g.set("opacity", str(opacity))
-    w, h = root.get("viewBox").split()[2:]
-    back = ET.Element(SVG + "rect", {"width": w, "height": h, "fill": ground})
+    w, h = (int(n) for n in root.get("viewBox").split()[2:])
+    root.set("viewBox", f"0 {-ROOM} {w} {h + ROOM}")
+    back = ET.Element(SVG + "rect", {"y": str(-ROOM), "width": str(w), "height": str(h + ROOM), "fill": ground})
     root.insert(3, back)
     return ET.tostring(root, encoding="unicode")
 
@@ -55,8 +57,8 @@ def sheet(path, out, width=700):
             row.append(f"{f.name}.png")
             subprocess.run(["rsvg-convert", "-w", str(width), f.name, "-o", row[-1]], check=True)
         rows.append(f"{out}.{k}.png")
-        subprocess.run(["convert", *row, "+append", rows[-1]], check=True)
-    subprocess.run(["convert", *rows, "-append", out], check=True)
+        subprocess.run(["convert", *row, "+append", "+repage", rows[-1]], check=True)
+    subprocess.run(["convert", *rows, "(", rows[0], "-flop", ")", "-append", "+repage", out], check=True)
     subprocess.run(["rm", *rows], check=True)
 
 
