@@ -42,6 +42,8 @@ std::string_view wordOf(View view)
     case View::ThighFront: return "thigh-front";
     case View::ThighSide: return "thigh-side";
     case View::OpenHand: return "open-hand";
+    case View::TwoFingers: return "two-fingers";
+    case View::ThreeFingers: return "three-fingers";
     }
     return {};
 }
@@ -82,7 +84,10 @@ std::optional<Site> siteFrom(std::string_view word) { return enums_detail::find(
 std::optional<View> viewFrom(std::string_view word) { return enums_detail::find(kViews, word); }
 std::optional<View> plateViewFrom(std::string_view word)
 {
-    return word == wordOf(View::OpenHand) ? std::optional(View::OpenHand) : viewFrom(word);
+    for (const View hand : {View::OpenHand, View::TwoFingers, View::ThreeFingers})
+        if (word == wordOf(hand))
+            return hand;
+    return viewFrom(word);
 }
 std::optional<Convention> conventionFrom(std::string_view word)
 {
@@ -116,6 +121,8 @@ Site siteOf(View view)
     case View::HipSide:
     case View::HipBehind:
     case View::OpenHand: return Site::Ventrogluteal;
+    case View::TwoFingers:
+    case View::ThreeFingers: return Site::Deltoid;
     }
     return {};
 }
@@ -150,7 +157,9 @@ View companionOf(View view)
     case View::HipBehind: return View::HipSide;
     case View::ThighFront: return View::ThighSide;
     case View::ThighSide: return View::ThighFront;
-    case View::OpenHand: break;
+    case View::OpenHand:
+    case View::TwoFingers:
+    case View::ThreeFingers: break;
     }
     return view;
 }

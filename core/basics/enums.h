@@ -14,8 +14,18 @@ enum class Side { Left, Right };
 
 enum class Site { Deltoid, VastusLateralis, Ventrogluteal };
 
-// What a plate shows. The open hand is no view of a patient: it is laid over one.
-enum class View { ShoulderSide, ShoulderThreeQuarter, HipSide, HipBehind, ThighFront, ThighSide, OpenHand };
+// What a plate shows. The hands are no views of a patient: they are laid over one.
+enum class View {
+    ShoulderSide,
+    ShoulderThreeQuarter,
+    HipSide,
+    HipBehind,
+    ThighFront,
+    ThighSide,
+    OpenHand,
+    TwoFingers,
+    ThreeFingers
+};
 
 // One published way to find a site.
 enum class Convention {
@@ -39,7 +49,7 @@ inline constexpr std::array kSites{Site::Deltoid, Site::VastusLateralis, Site::V
 // The views of a patient.
 inline constexpr std::array kViews{View::ShoulderSide, View::ShoulderThreeQuarter, View::HipSide,
                                    View::HipBehind,    View::ThighFront,           View::ThighSide};
-inline constexpr std::size_t kPlateCount = kViews.size() + 1;  // and the open hand
+inline constexpr std::size_t kPlateCount = kViews.size() + 3;  // and the hands
 inline constexpr std::array kConventions{
     Convention::DeltoidStrip,       Convention::DeltoidCentroid,   Convention::DeltoidTwoInches,
     Convention::DeltoidFingers,     Convention::DeltoidHalfway,    Convention::VastusThirds,
@@ -59,7 +69,7 @@ inline constexpr std::array kLayers{Layer::Bone, Layer::Vessel,  Layer::Nerve, L
 [[nodiscard]] std::optional<Side> sideFrom(std::string_view word);
 [[nodiscard]] std::optional<Site> siteFrom(std::string_view word);
 [[nodiscard]] std::optional<View> viewFrom(std::string_view word);       // of a patient
-[[nodiscard]] std::optional<View> plateViewFrom(std::string_view word);  // and the open hand
+[[nodiscard]] std::optional<View> plateViewFrom(std::string_view word);  // and the hands
 [[nodiscard]] std::optional<Convention> conventionFrom(std::string_view word);
 [[nodiscard]] std::optional<Layer> layerFrom(std::string_view word);
 

@@ -29,7 +29,8 @@ enum class Problem {
     // marks
     MarkNotAPoint,
     MarkOutsideBody,
-    HandLengthOutOfRange,  // low..high: cm
+    HandLengthOutOfRange,   // low..high: cm
+    FingerWidthOutOfRange,  // low..high: cm
     // files
     PolicyNotReadable,
     PolicyCutShort,     // where: line of the broken text
@@ -49,6 +50,18 @@ enum class Problem {
     SeedNotANumber,
     RunLengthOutOfRange,  // low..high: requests
     NoSiteChosen,
+    // found by hand: steps out of order
+    NoFlagPlanted,  // building or marking before any landmark is set
+    NothingBuilt,   // marking before anything is built
+    BuildNotWhole,  // what: word of the handle or choice that is missing
+    NoMarkYet,
+    NameUnknown,  // what: the typed name
+    NameUnclear,  // what: the typed name, as near to one bone as to another
+    NothingFelt,  // a flag before any press
+    // the store
+    StoreNotWritable,  // where: file
+    StoreBroken,       // where: file; what: where it was put aside, if it was
+    StoreTooNew,       // where: file
     // command line and files (raised by app, said with the same words)
     CommandUnknown,      // what: the word
     ArgumentUnknown,     // where: --name; what: the command

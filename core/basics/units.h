@@ -7,6 +7,7 @@
 
 #include <cmath>
 #include <compare>
+#include <numbers>
 
 namespace fb {
 
@@ -37,6 +38,15 @@ using Mm = Quantity<struct MmTag>;            // millimetres (plate units, fat d
 using Kg = Quantity<struct KgTag>;            // kilograms
 using Ml = Quantity<struct MlTag>;            // millilitres
 using Degrees = Quantity<struct DegreesTag>;  // degrees of arc
+
+[[nodiscard]] constexpr double toRadians(Degrees degrees)
+{
+    return degrees.value() * std::numbers::pi / 180.0;
+}
+[[nodiscard]] constexpr Degrees fromRadians(double radians)
+{
+    return Degrees{radians * 180.0 / std::numbers::pi};
+}
 
 [[nodiscard]] constexpr Cm toCm(Mm mm) { return Cm{mm.value() / 10.0}; }
 [[nodiscard]] constexpr Mm toMm(Cm cm) { return Mm{cm.value() * 10.0}; }

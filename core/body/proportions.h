@@ -52,7 +52,8 @@ inline constexpr std::size_t kMeasureCount = static_cast<std::size_t>(Measure::T
 
 class Proportions {
 public:
-    // Every measure must be there for both sexes, finite, with a source.
+    // Every measure must be there for both sexes, finite, with a source; the growth of fat over the
+    // hip, what it starts from and where it goes straight must be above zero.
     [[nodiscard]] static Result<Proportions> parse(std::string_view text);
 
     // The regression's value at the mean, cm (mm for the skinfold). Above the body-mass index
@@ -62,6 +63,26 @@ public:
     // Residual standard deviation about that mean, same unit.
     [[nodiscard]] double residualSd(Measure measure, Sex sex) const;
     [[nodiscard]] const std::string& source(Measure measure, Sex sex) const;
+
+    // Skin and fat over the muscle of the thigh: straight in the body-mass index, with a floor.
+    struct ThighFat {
+        double mm = 0.0;  // at this index
+        double atIndex = 0.0;
+        double perIndex = 0.0;  // mm
+        double least = 0.0;     // mm
+        std::string source;
+    };
+    [[nodiscard]] const ThighFat& thighFat(Sex sex) const { return m_thighFat[sex == Sex::Male ? 1 : 0]; }
+    // The same of the hip: rising by a constant share with the index, straight above a thickness.
+    struct HipFat {
+        double mm = 0.0;  // at this index
+        double atIndex = 0.0;
+        double growth = 0.0;        // share a point of the index, compounding without a step
+        double straightFrom = 0.0;  // mm
+        double perIndex = 0.0;      // mm, above it
+        std::string source;
+    };
+    [[nodiscard]] const HipFat& hipFat(Sex sex) const { return m_hipFat[sex == Sex::Male ? 1 : 0]; }
 
     // Depth of the axilla as a share of the arm length.
     struct Share {
@@ -98,6 +119,8 @@ private:
     std::array<double, 2> m_olderStature{1.0, 1.0};
     double m_olderFrom = 0.0;
     Mm m_leastArmFat;
+    std::array<ThighFat, 2> m_thighFat;
+    std::array<HipFat, 2> m_hipFat;
     std::array<double, 2> m_spineShare{};
     double m_hipCentreShare = 0.0;
 };

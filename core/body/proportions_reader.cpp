@@ -19,6 +19,7 @@ public:
         for (std::size_t m = 0; m < kMeasureCount && reader.m_broken.empty(); ++m)
             reader.readMeasure(static_cast<Measure>(m));
         reader.readShares();
+        reader.readFat();
         if (!reader.m_broken.empty())
             return fault(Problem::ProportionsBroken, reader.m_broken);
         return std::move(reader.m_proportions);
@@ -41,6 +42,13 @@ private:
             return value.get<double>();
         m_broken = path + key;
         return 0.0;
+    }
+    [[nodiscard]] double aboveZero(const json& from, const std::string& key, const std::string& path)
+    {
+        const double value = number(from, key, path);
+        if (value <= 0.0)
+            m_broken = path + key;
+        return value;
     }
     [[nodiscard]] static double numberOr0(const json& from, const char* key)
     {
@@ -98,6 +106,29 @@ private:
                    "pelvis.hip_centre_above_trochanter_share.");
         const json fat = member(m_document, "least_arm_fat_mm", "");
         m_proportions.m_leastArmFat = Mm{number(fat, "value", "least_arm_fat_mm.")};
+    }
+
+    void readFat()
+    {
+        const json thigh = member(m_document, "thigh_fat", "");
+        const json hip = member(m_document, "hip_fat", "");
+        const double least = number(thigh, "least_mm", "thigh_fat.");
+        for (const Sex sex : kSexes) {
+            const std::size_t index = sex == Sex::Male ? 1 : 0;
+            const std::string word(wordOf(sex));
+            std::string path = "thigh_fat." + word + ".";
+            json row = member(thigh, word, "thigh_fat.");
+            m_proportions.m_thighFat[index] = {number(row, "mm", path), number(row, "at_bmi", path),
+                                               number(row, "mm_per_bmi", path), least, source(row, path)};
+            path = "hip_fat." + word + ".";
+            row = member(hip, word, "hip_fat.");
+            m_proportions.m_hipFat[index] = {aboveZero(row, "mm", path),
+                                             number(row, "at_bmi", path),
+                                             aboveZero(row, "growth_per_bmi", path),
+                                             aboveZero(row, "straight_from_mm", path),
+                                             number(row, "mm_per_bmi", path),
+                                             source(row, path)};
+        }
     }
 
     const json& m_document;

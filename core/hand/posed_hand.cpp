@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <numbers>
 #include <vector>
 
@@ -60,15 +61,13 @@ private:
     double m_open = 0.0;
 };
 
-}  // namespace posed_detail
-
-MovedInk posedHand(const Plate& art, const HandPose& pose)
+// Every point of a hand's drawing, moved.
+MovedInk placedInk(const Plate& art, const std::function<Point(int limb, Point)>& placed)
 {
-    const posed_detail::Poser poser(art, pose);
     MovedInk ink;
     for (Gradient gradient : art.gradients) {
-        gradient.from = poser.placed(gradient.limb, gradient.from);
-        gradient.to = poser.placed(gradient.limb, gradient.to);
+        gradient.from = placed(gradient.limb, gradient.from);
+        gradient.to = placed(gradient.limb, gradient.to);
         ink.gradients.push_back(std::move(gradient));
     }
     std::vector<Point> all;
@@ -81,7 +80,7 @@ MovedInk posedHand(const Plate& art, const HandPose& pose)
                            shape.gradient,      shape.opacity, shape.penStroke};
             for (Ring& ring : out.rings) {
                 for (Point& p : ring.points)
-                    p = poser.placed(structure.limb, p);
+                    p = placed(structure.limb, p);
                 all.insert(all.end(), ring.points.begin(), ring.points.end());
             }
             ink.shapes.push_back(std::move(out));
@@ -90,6 +89,31 @@ MovedInk posedHand(const Plate& art, const HandPose& pose)
     if (!all.empty())
         ink.paper = boundsOf(all);
     return ink;
+}
+
+}  // namespace posed_detail
+
+using namespace posed_detail;
+
+MovedInk posedHand(const Plate& art, const HandPose& pose)
+{
+    const Poser poser(art, pose);
+    return placedInk(art, [&](int limb, Point p) { return poser.placed(limb, p); });
+}
+
+MovedInk posedFingers(const Plate& art, const LaidFingers& fingers, Cm fingerWidth)
+{
+    // Drawn with the fingers up; a left hand laid across an arm points to the viewer's left.
+    const Point upper = pointOf(art, "landmark.upper-edge");
+    const double drawnBreadth = distance(upper, pointOf(art, "landmark.lower-edge"));
+    const double size = fingers.count * fingerWidth.value() / drawnBreadth;
+    const bool right = fingers.hand == Side::Right;
+    const double turn = fingers.turn.value() * std::numbers::pi / 180.0;
+    const double quarter = std::numbers::pi / 2.0;
+    return placedInk(art, [&](int, Point p) {
+        const Point laid = turned(p - upper, quarter) * size;
+        return fingers.top + turned(right ? mirrored(laid) : laid, turn);
+    });
 }
 
 }  // namespace fb

@@ -131,6 +131,9 @@ constexpr std::array<std::string_view, 9> kHandNames{
     "joint.palm",   "joint.thumb",   "joint.index",        "joint.middle",       "joint.ring",
     "joint.little", "landmark.fork", "landmark.index-tip", "landmark.middle-tip"};
 
+constexpr std::array kLaidLimbs{LimbNames{"hand", {"wrist", "knuckles", "tips"}}};
+constexpr std::array<std::string_view, 3> kLaidNames{"joint.hand", "landmark.upper-edge", "landmark.lower-edge"};
+
 ViewNames namesOf(View view)
 {
     switch (view) {
@@ -141,6 +144,8 @@ ViewNames namesOf(View view)
     case View::ThighFront: return {kThighLimbs, kThighFrontNames};
     case View::ThighSide: return {kThighLimbs, kThighSideNames};
     case View::OpenHand: return {kHandLimbs, kHandNames};
+    case View::TwoFingers:
+    case View::ThreeFingers: return {kLaidLimbs, kLaidNames};
     }
     return {};
 }
@@ -152,7 +157,9 @@ std::array<std::string_view, 4> edgeNames(View view)
     switch (view) {
     case View::ThighFront: return {"skin-outer", "bone-outer", "bone-inner", "skin-inner"};
     case View::HipBehind:
-    case View::OpenHand: return {"skin-left", "bone-left", "bone-right", "skin-right"};
+    case View::OpenHand:
+    case View::TwoFingers:
+    case View::ThreeFingers: return {"skin-left", "bone-left", "bone-right", "skin-right"};
     default: return {"skin-back", "bone-back", "bone-front", "skin-front"};
     }
 }
@@ -179,6 +186,8 @@ std::string_view firstLandmark(View view)
     case View::ShoulderSide:
     case View::ShoulderThreeQuarter: return "landmark.acromion.lateral";
     case View::OpenHand: return "joint.palm";
+    case View::TwoFingers:
+    case View::ThreeFingers: return "joint.hand";
     default: return "landmark.greater-trochanter";
     }
 }

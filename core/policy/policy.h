@@ -68,10 +68,29 @@ enum class PolicyKey {
     PointsOffTarget,
     PointsRefusedRight,        // not here, for the right reason
     PointsRefusedWrongReason,  // not here, rightly, for another reason
-    LimbLateralShare           // lateral half axis as a share of the front-back half axes
+    LimbLateralShare,          // lateral half axis as a share of the front-back half axes
+    // found by hand
+    FeelReachLean,       // cm beside a bone: felt through little fat
+    FeelReachThick,      // cm: through thick fat
+    FeelFatLean,         // mm: little fat
+    FeelFatThick,        // mm: thick fat
+    FeelFatSoft,         // mm: above it muscle is felt as soft
+    FlagFound,           // cm from the landmark
+    FlagNear,            // cm
+    BuildPlace,          // cm: a corner, an end, an apex
+    BuildPalm,           // cm: the palm
+    BuildIndex,          // cm: the index fingertip
+    BuildCrest,          // cm: an index fingertip so near the crest lies on it
+    BuildLeastOpening,   // degrees between index and middle finger
+    BuildFingerTurn,     // degrees
+    BuildShare,          // of a line or side: how uneven halves and thirds may be
+    BuildCounts,         // 1: a slip in the construction counts; 0: it is only noted
+    WeightLandmarks,     // points of a request found by hand
+    WeightBuild,
+    WeightMark
 };
 
-inline constexpr std::size_t kPolicyKeyCount = static_cast<std::size_t>(PolicyKey::LimbLateralShare) + 1;
+inline constexpr std::size_t kPolicyKeyCount = static_cast<std::size_t>(PolicyKey::WeightMark) + 1;
 
 struct PolicyField {
     PolicyKey key{};

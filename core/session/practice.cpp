@@ -37,10 +37,56 @@ void Practice::open(int number)
         locate(m_atlas, m_policy, m_request.patient, m_policy.convention(m_request.site), m_request.view)
             .value());
     m_mark.reset();
-    m_limb.reset();
     m_sideRight.reset();
     m_pickedWrong = false;
+    m_byHand.reset();
+    m_feel.reset();
+    if (m_setup.byHand) {
+        m_byHand.emplace(*m_target, m_policy);
+        m_feel.emplace(FeelMap::make(m_atlas, m_policy, m_request.patient, m_request.view).value());
+    }
     m_phase = m_setup.asksSide ? Phase::PickingSide : Phase::Marking;
+}
+
+Phase Practice::phase() const
+{
+    if (m_phase != Phase::Marking || !m_byHand)
+        return m_phase;
+    switch (m_byHand->stage()) {
+    case ByHandStage::Feeling: return Phase::Feeling;
+    case ByHandStage::Building: return Phase::Building;
+    case ByHandStage::Marking: break;
+    }
+    return Phase::Marking;
+}
+
+ByHand* Practice::byHand() { return m_phase == Phase::Marking && m_byHand ? &*m_byHand : nullptr; }
+
+const ByHand* Practice::byHand() const
+{
+    return m_phase == Phase::Marking && m_byHand ? &*m_byHand : nullptr;
+}
+
+std::optional<Point> Practice::mark() const { return m_byHand ? m_byHand->mark() : m_mark; }
+
+Result<Feel> Practice::feelAt(Point viewer) const
+{
+    return m_feel->at(viewer, Cm{m_policy.value(PolicyKey::DeltoidFingerWidth)});
+}
+
+Result<bool> Practice::plant(Landmark name, Point viewer)
+{
+    if (phase() != Phase::Feeling)
+        return false;
+    if (const auto limb = limbUnder(viewer); !limb)
+        return tl::unexpected(limb.error());
+    m_byHand->plant({name, viewer});
+    return true;
+}
+
+Result<MarkedLimb> Practice::limbUnder(Point viewer) const
+{
+    return markedLimb(m_atlas.plate(m_request.view), *m_map, m_request.patient.side(), viewer);
 }
 
 const Attempt* Practice::graded() const { return m_phase == Phase::Graded ? &m_attempts.back() : nullptr; }
@@ -60,30 +106,43 @@ bool Practice::pickSide(Side side)
 
 Result<bool> Practice::placeMark(Point viewer)
 {
-    if (m_phase != Phase::Marking)
+    if (phase() != Phase::Marking)
         return false;
-    const auto limb = markedLimb(m_atlas.plate(m_request.view), *m_map, m_request.patient.side(), viewer);
-    if (!limb)
+    if (const auto limb = limbUnder(viewer); !limb)
         return tl::unexpected(limb.error());
-    m_limb = *limb;
-    m_mark = viewer;
+    if (m_byHand)
+        m_byHand->setMark(viewer);
+    else
+        m_mark = viewer;
     return true;
 }
 
 bool Practice::withdrawMark()
 {
-    if (m_phase != Phase::Marking || !m_mark)
+    if (phase() != Phase::Marking || !mark())
         return false;
+    if (m_byHand)
+        m_byHand->setMark(std::nullopt);
     m_mark.reset();
-    m_limb.reset();
     return true;
+}
+
+Result<bool> Practice::gradeByHand()
+{
+    if (!byHand())
+        return false;
+    if (const auto ready = m_byHand->ready(); !ready)
+        return ready;
+    return grade();
 }
 
 bool Practice::grade()
 {
-    if (m_phase != Phase::Marking || !m_mark)
+    if (m_phase != Phase::Marking || !mark() || (m_byHand && !m_byHand->ready()))
         return false;
-    Grade grade = gradeMark(*m_target, m_policy, *m_mark, *m_limb);
+    const Point at = *mark();
+    // A mark was asked of the plate when it was placed.
+    Grade grade = gradeMark(*m_target, m_policy, at, limbUnder(at).value());
     const Point off{grade.offAnterior.value() / m_target->scale, grade.offDistal.value() / m_target->scale};
     const auto& finding = m_request.finding;
     const bool missed = finding && rulesOut(*finding, m_request.site, m_request.patient.side());
@@ -91,9 +150,31 @@ bool Practice::grade()
         grade.verdict = Verdict::Unsafe;
         grade.points = 0.0;
     }
-    m_attempts.push_back({m_request, m_sideRight, *m_mark, grade, off, std::nullopt, missed});
+    Attempt attempt{m_request, m_sideRight, at, grade, off, std::nullopt, missed};
+    if (m_byHand)
+        addByHand(attempt);
+    m_attempts.push_back(std::move(attempt));
     m_phase = Phase::Graded;
     return true;
+}
+
+// What the hand did before the mark, and the points of all three.
+void Practice::addByHand(Attempt& attempt) const
+{
+    attempt.flags = m_byHand->flags();
+    attempt.build = m_byHand->build();
+    attempt.watched = m_byHand->watched();
+    attempt.byHand = fb::gradeByHand(*m_target, m_policy, attempt.flags, *attempt.build, attempt.grade);
+    if (!attempt.missedFinding)
+        attempt.grade.points = attempt.byHand->points;
+}
+
+double Practice::requestWeight() const
+{
+    using enum PolicyKey;
+    if (!m_setup.byHand)
+        return 1.0;
+    return m_policy.value(WeightLandmarks) + m_policy.value(WeightBuild) + m_policy.value(WeightMark);
 }
 
 bool Practice::refuse(FindingCode reason)
@@ -106,16 +187,16 @@ bool Practice::refuse(FindingCode reason)
     switch (outcome) {
     case RefusalOutcome::RightReason:
         grade.verdict = Verdict::OnTarget;
-        grade.points = m_policy.value(PolicyKey::PointsRefusedRight);
+        grade.points = m_policy.value(PolicyKey::PointsRefusedRight) * requestWeight();
         break;
     case RefusalOutcome::WrongReason:
         grade.verdict = Verdict::Acceptable;
-        grade.points = m_policy.value(PolicyKey::PointsRefusedWrongReason);
+        grade.points = m_policy.value(PolicyKey::PointsRefusedWrongReason) * requestWeight();
         break;
     case RefusalOutcome::NothingRulesOut: grade.verdict = Verdict::OffTarget; break;
     }
     m_mark.reset();
-    m_limb.reset();
+    m_byHand.reset();
     m_attempts.push_back({m_request, m_sideRight, {}, grade, {}, Refusal{reason, outcome}, false});
     m_phase = Phase::Graded;
     return true;

@@ -1,4 +1,5 @@
-// One run of practice as a state machine: pick the side, mark, grade, next, summary.
+// One run of practice as a state machine: pick the side, mark, grade, next, summary. A run by hand
+// feels and builds before it marks (by_hand.h).
 //
 // Pure: no clock, no files, no randomness of its own. Calls that do not fit the phase change
 // nothing and return false.
@@ -8,8 +9,10 @@
 #include <optional>
 #include <vector>
 
+#include "core/feel/feel.h"
 #include "core/geometry/point.h"
 #include "core/grade/grade.h"
+#include "core/session/by_hand.h"
 #include "core/session/request.h"
 #include "core/site/locate.h"
 
@@ -21,6 +24,7 @@ struct PracticeSetup {
     HelpLevel help = HelpLevel::DrawnAndNamed;
     bool asksSide = true;  // the learner first picks the patient's left or right
     RequestMix mix{};
+    bool byHand = false;  // landmarks and construction by the learner's own hand; no help is drawn
 
     friend bool operator==(const PracticeSetup&, const PracticeSetup&) = default;
 };
@@ -28,7 +32,7 @@ struct PracticeSetup {
 // RunLengthOutOfRange, NoSiteChosen or the setup itself.
 [[nodiscard]] Result<PracticeSetup> checkedSetup(PracticeSetup setup);
 
-enum class Phase { PickingSide, Marking, Graded, Summary };
+enum class Phase { PickingSide, Feeling, Building, Marking, Graded, Summary };
 
 // "Not here", and why.
 struct Refusal {
@@ -46,6 +50,11 @@ struct Attempt {
     std::optional<Refusal> refusal{};
     // Marked although the chart rules the site out: unsafe, wherever the mark lies.
     bool missedFinding = false;
+    // Of a request found by hand.
+    std::vector<Flag> flags{};
+    std::optional<Build> build{};
+    std::optional<ByHandGrade> byHand{};
+    bool watched = false;  // the program had shown how
 };
 
 class Practice {
@@ -55,13 +64,13 @@ public:
     // More plates of the same library, before a request that needs them is opened.
     void useAtlas(const Atlas& atlas) { m_atlas = atlas; }
 
-    [[nodiscard]] Phase phase() const { return m_phase; }
+    [[nodiscard]] Phase phase() const;
     [[nodiscard]] const PracticeSetup& setup() const { return m_setup; }
     [[nodiscard]] const Policy& policy() const { return m_policy; }
     [[nodiscard]] const Request& request() const { return m_request; }
     [[nodiscard]] const Target& target() const { return *m_target; }
     [[nodiscard]] const BodyMap& map() const { return *m_map; }
-    [[nodiscard]] std::optional<Point> mark() const { return m_mark; }
+    [[nodiscard]] std::optional<Point> mark() const;
     [[nodiscard]] const std::vector<Attempt>& attempts() const { return m_attempts; }
     // The grade of the current request, once graded.
     [[nodiscard]] const Attempt* graded() const;
@@ -72,7 +81,15 @@ public:
     // MarkOutsideBody leaves an earlier mark where it was.
     [[nodiscard]] Result<bool> placeMark(Point viewer);
     bool withdrawMark();
+    // Of a run by hand: NoMarkYet, NothingBuilt and the like say what is missing before a grade.
+    [[nodiscard]] Result<bool> gradeByHand();
     bool grade();
+    // What is being found by hand; null in a run of marks only and once it is graded. Flags, handles and
+    // stages are set through it; whether a place lies on the body is asked here first.
+    [[nodiscard]] ByHand* byHand();
+    [[nodiscard]] const ByHand* byHand() const;
+    [[nodiscard]] Result<Feel> feelAt(Point viewer) const;
+    [[nodiscard]] Result<bool> plant(Landmark name, Point viewer);
     // Instead of a mark: the site is not to be used, for this reason. Ends the request like grade().
     bool refuse(FindingCode reason);
     bool next();
@@ -81,6 +98,9 @@ public:
 
 private:
     void open(int number);
+    [[nodiscard]] Result<MarkedLimb> limbUnder(Point viewer) const;
+    void addByHand(Attempt& attempt) const;
+    [[nodiscard]] double requestWeight() const;  // by hand: of all three parts; else 1
 
     Atlas m_atlas;
     Policy m_policy;
@@ -90,7 +110,8 @@ private:
     std::optional<BodyMap> m_map;
     std::optional<Target> m_target;
     std::optional<Point> m_mark;
-    std::optional<MarkedLimb> m_limb;
+    std::optional<ByHand> m_byHand;
+    std::optional<FeelMap> m_feel;
     std::optional<bool> m_sideRight;
     bool m_pickedWrong = false;
     std::vector<Attempt> m_attempts;

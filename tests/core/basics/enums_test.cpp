@@ -85,3 +85,11 @@ TEST(EnumsTest, OppositeTwiceIsTheSameSide)
         EXPECT_EQ(opposite(opposite(side)), side);
     }
 }
+
+TEST(EnumsTest, HandsAreNoViewsOfAPatientEither)
+{
+    EXPECT_FALSE(viewFrom("two-fingers"));
+    EXPECT_EQ(plateViewFrom("two-fingers"), View::TwoFingers);
+    EXPECT_EQ(plateViewFrom("three-fingers"), View::ThreeFingers);
+    EXPECT_EQ(siteOf(View::ThreeFingers), Site::Deltoid);
+}

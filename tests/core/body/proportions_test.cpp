@@ -19,6 +19,10 @@ TEST(ProportionsTest, EveryRowHasASourceAndASpread)
             EXPECT_GT(proportions().residualSd(static_cast<Measure>(m), sex), 0.0);
         }
     }
+    for (const Sex sex : kSexes) {
+        EXPECT_FALSE(proportions().thighFat(sex).source.empty());
+        EXPECT_FALSE(proportions().hipFat(sex).source.empty());
+    }
 }
 
 TEST(ProportionsTest, ABrokenTableIsNamed)
@@ -34,14 +38,40 @@ TEST(ProportionsTest, ABrokenTableIsNamed)
             EXPECT_EQ(read.error().problem, Problem::ProportionsBroken);
         }
     }
-    for (const char* key :
-         {"measures", "axilla_share_of_arm", "older_stature", "least_arm_fat_mm", "pelvis"}) {
+    for (const char* key : {"measures", "axilla_share_of_arm", "older_stature", "least_arm_fat_mm", "pelvis",
+                            "thigh_fat", "hip_fat"}) {
         json broken = whole;
         broken.erase(key);
         EXPECT_FALSE(Proportions::parse(broken.dump())) << key;
     }
     EXPECT_FALSE(Proportions::parse(""));
     EXPECT_FALSE(Proportions::parse("[]"));
+}
+
+TEST(ProportionsTest, BrokenFatIsNamed)
+{
+    const json whole = json::parse(test::sourceFile("resources/proportions/adult.json"));
+    const auto expectNamed = [](const json& broken, const std::string& where) {
+        const auto read = Proportions::parse(broken.dump());
+        ASSERT_FALSE(read) << where;
+        EXPECT_EQ(read.error().problem, Problem::ProportionsBroken);
+        EXPECT_EQ(read.error().where, where);
+    };
+    for (const char* group : {"thigh_fat", "hip_fat"}) {
+        for (const Sex sex : kSexes) {
+            const std::string word(wordOf(sex));
+            for (const auto& [key, value] : whole[group][word].items()) {
+                json broken = whole;
+                broken[group][word][key] = nullptr;
+                expectNamed(broken, std::string(group) + "." + word + "." + key);
+            }
+        }
+    }
+    for (const char* key : {"mm", "growth_per_bmi", "straight_from_mm"}) {
+        json broken = whole;
+        broken["hip_fat"]["female"][key] = 0.0;
+        expectNamed(broken, std::string("hip_fat.female.") + key);
+    }
 }
 
 TEST(ProportionsTest, ABreadthGoesOnWithoutAStepWhereTheCurveTakesOver)

@@ -76,7 +76,9 @@ std::vector<const char*> structuresOf(View view)
         return {"femur",          "patella",         "vastus-lateralis",
                 "rectus-femoris", "iliotibial-band", "tensor-fasciae-latae",
                 "sciatic-nerve"};
-    case View::OpenHand: return {};
+    case View::OpenHand:
+    case View::TwoFingers:
+    case View::ThreeFingers: return {};
     }
     return {};
 }

@@ -37,6 +37,32 @@ TEST(RingTest, CoversByEvenOdd)
     EXPECT_TRUE(covers({square(), hole}, {3, 5}));
 }
 
+TEST(RingTest, CoversIsTheEvenOddTestOfTheChords)
+{
+    const std::vector<Ring> rings =
+        *ringsFrom("M0 0C9 -6 3 12 8 8C14 2 -4 9 -3 4C-8 0 -2 1 0 0Z M1 2L5 2L3 7Z");
+    const auto plainly = [&](Point p) {
+        bool inside = false;
+        for (const Ring& ring : rings) {
+            Point a = flattened(ring).back();
+            for (const Point b : flattened(ring)) {
+                if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y))
+                    inside = !inside;
+                a = b;
+            }
+        }
+        return inside;
+    };
+    int covered = 0;
+    for (double y = -4.0; y < 12.0; y += 0.25) {
+        for (double x = -9.0; x < 15.0; x += 0.25) {
+            EXPECT_EQ(covers(rings, {x, y}), plainly({x, y})) << x << ' ' << y;
+            covered += covers(rings, {x, y}) ? 1 : 0;
+        }
+    }
+    EXPECT_GT(covered, 100);
+}
+
 TEST(RingTest, AnOpenChainKeepsItsLastPoint)
 {
     const Ring open = ringsFrom("M0 0L3 0")->front();
