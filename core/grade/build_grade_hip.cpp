@@ -28,10 +28,21 @@ public:
         const Point spot = m_pose.wrist + unit(m_pose.indexTip - m_pose.wrist) * along;
         m_palmOff = spot - (m_wantedPose.wrist + axis * along);
         m_indexOff = m_pose.indexTip - m_wantedPose.indexTip;
+        // A palm that is off takes the finger with it; that is the palm's slip and not the finger's.
+        m_indexRight = std::min(length(m_indexOff), length(m_indexOff - m_palmOff)) <=
+                       m_writer.limit(PolicyKey::BuildIndex) + kBorderTolerance;
         // A hand turned the wrong way about a palm that lies well is the finger's slip alone.
         const Point middleOff = m_hers.palm - m_wanted.palm;
-        if (!indexIsRight() && length(middleOff) < length(m_palmOff))
+        if (!m_indexRight && length(middleOff) < length(m_palmOff))
             m_palmOff = middleOff;
+        // A palm with its middle over the trochanter lies as it is taught. If the finger does not reach the
+        // spine from there, that is the finger's slip.
+        const double limit = m_writer.limit(PolicyKey::BuildPalm) + kBorderTolerance;
+        m_short = length(m_palmOff) > limit && distance(m_hers.palm, trochanter) <= limit;
+        if (m_short) {
+            m_palmOff = {};
+            m_indexRight = false;
+        }
     }
 
     void gradeAll()
@@ -55,12 +66,6 @@ private:
         alone.hand = hand;
         return alone;
     }
-    // A palm that is off takes the finger with it; that is the palm's slip and not the finger's.
-    [[nodiscard]] bool indexIsRight() const
-    {
-        return std::min(length(m_indexOff), length(m_indexOff - m_palmOff)) <=
-               m_writer.limit(PolicyKey::BuildIndex) + kBorderTolerance;
-    }
     void gradeWhichHand()
     {
         if (m_hers.hand == m_wanted.hand)
@@ -78,10 +83,12 @@ private:
     }
     void gradeIndex()
     {
-        if (indexIsRight())
+        if (m_indexRight)
             return m_writer.right(BuildStep::IndexFinger);
         FreeHand turned = m_wanted;
         turned.turn = m_hers.turn;
+        if (m_short)
+            turned.palm = m_hers.palm;
         m_writer.slip(BuildStep::IndexFinger,
                       {{},
                        isOnCrest() ? Slip::IndexOnCrest : Slip::IndexOff,
@@ -113,6 +120,8 @@ private:
     FreeHand m_hers, m_wanted;
     HandPose m_pose, m_wantedPose;
     Point m_palmOff, m_indexOff;
+    bool m_indexRight = false;
+    bool m_short = false;  // the palm lies as taught, yet too far from the spine or too near
 };
 
 void gradeMedians(StepWriter& writer)

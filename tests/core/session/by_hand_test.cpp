@@ -144,3 +144,21 @@ TEST(ByHandTest, ItIsShownOnce)
     EXPECT_FALSE(hand.watch());
     EXPECT_TRUE(hand.watched());
 }
+
+TEST(ByHandTest, AStageIsClearedInOneStepOfUndo)
+{
+    ByHand hand = onHip();
+    EXPECT_FALSE(hand.clear());
+    hand.plant(kSpineFlag);
+    hand.plant({Landmark::IliacCrest, {3.0, 12.0}});
+    ASSERT_TRUE(hand.goTo(ByHandStage::Building));
+    hand.chooseHand(Side::Left);
+    EXPECT_TRUE(hand.clear());
+    EXPECT_FALSE(hand.build().hand);
+    EXPECT_EQ(hand.flags().size(), 2U) << "of this stage alone";
+    EXPECT_TRUE(hand.undo());
+    EXPECT_TRUE(hand.build().hand);
+    ASSERT_TRUE(hand.goTo(ByHandStage::Feeling));
+    EXPECT_TRUE(hand.clear());
+    EXPECT_TRUE(hand.flags().empty());
+}
