@@ -115,10 +115,8 @@ double lineOff(const Build& build, const Target& target, Handle line)
     const double middle = -target.thighLength.value() / 2.0;
     const double wanted = line == Handle::FrontLine ? kFrontTurn : kOuterTurn;
     const double hers = turnOf(build, target, line);
-    const double off = shown(target, hers, middle).y - shown(target, wanted, middle).y;
-    // A line set beside the limb is off by as much again as it misses the limb's edge.
-    const Point at = *build.point(line);
-    return off + at.y - shown(target, hers, target.toSkin(at).y).y;
+    const double off = distance(shown(target, hers, middle), shown(target, wanted, middle));
+    return hers > wanted ? off : -off;
 }
 
 std::optional<Point> thighHandleAt(const Build& build, const Target& target, Handle handle)

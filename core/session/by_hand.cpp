@@ -119,27 +119,28 @@ void ByHand::endDrag()
     m_dragging = false;
 }
 
+// Either way the stage is the one in which the step was made.
 bool ByHand::undo()
 {
-    endDrag();
     if (m_past.empty())
         return false;
+    endDrag();
+    m_stage = m_past.back().stage;
     m_now.stage = m_stage;
     m_future.push_back(std::exchange(m_now, m_past.back()));
     m_past.pop_back();
-    m_stage = m_now.stage;
     return true;
 }
 
 bool ByHand::redo()
 {
-    endDrag();
     if (m_future.empty())
         return false;
+    endDrag();
+    m_stage = m_future.back().stage;
     m_now.stage = m_stage;
     m_past.push_back(std::exchange(m_now, m_future.back()));
     m_future.pop_back();
-    m_stage = m_now.stage;
     return true;
 }
 

@@ -45,7 +45,8 @@ public:
 
     [[nodiscard]] bool canUndo() const { return !m_past.empty(); }
     [[nodiscard]] bool canRedo() const { return !m_future.empty(); }
-    bool undo();  // goes to the stage in which the undone step was made
+    // Both go to the stage in which the step was made.
+    bool undo();
     bool redo();
 
     // NoFlagPlanted, NothingBuilt, BuildNotWhole (what: the word of the first handle or choice missing).

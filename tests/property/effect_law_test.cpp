@@ -195,7 +195,7 @@ TEST(EffectLaw, APalmRightOverTheTrochanterIsNoSlip)
         ASSERT_EQ(std::ranges::find(steps, BuildStep::Palm, &BuildStepGrade::step)->slip, Slip::None)
             << number;
         slips += std::ranges::any_of(steps, isSlip) ? 1 : 0;
-        expectEffectOf(bench, "number " + std::to_string(number));
+        expectEffectOf(bench, std::to_string(number));
     }
     EXPECT_GT(slips, 0) << "some fingers do not reach";
 }

@@ -96,6 +96,23 @@ TEST(ByHandTest, EveryStepIsUndoneAndRedoneWithItsStage)
     EXPECT_FALSE(hand.redo());
 }
 
+TEST(ByHandTest, RedoGoesToTheStageOfItsStepWhereverUndoWasAskedFor)
+{
+    ByHand hand = onHip();
+    hand.plant(kSpineFlag);
+    ASSERT_TRUE(hand.goTo(ByHandStage::Building));
+    hand.chooseHand(Side::Left);
+    ASSERT_TRUE(hand.goTo(ByHandStage::Feeling));
+    ASSERT_TRUE(hand.undo());
+    EXPECT_EQ(hand.stage(), ByHandStage::Building);
+    ASSERT_TRUE(hand.goTo(ByHandStage::Feeling));
+    ASSERT_TRUE(hand.redo());
+    EXPECT_EQ(hand.stage(), ByHandStage::Building);
+    ASSERT_TRUE(hand.undo());
+    ASSERT_TRUE(hand.undo());
+    EXPECT_EQ(hand.stage(), ByHandStage::Feeling);
+}
+
 TEST(ByHandTest, ANewStepAfterUndoForgetsWhatWasUndone)
 {
     ByHand hand = onHip();
