@@ -2,6 +2,7 @@
 // shows evenly through it, with any QPainter.
 #pragma once
 
+#include <QImage>
 #include <QTransform>
 #include <atomic>
 #include <memory>
@@ -21,6 +22,14 @@ inline constexpr double kHandOpacity = 0.6;  // of its washes; its lines are fir
 // art: the plate of View::OpenHand.
 [[nodiscard]] std::shared_ptr<const Picture> handPicture(const std::shared_ptr<const Plate>& art,
                                                          const std::optional<HandPose>& pose);
+
+// Where there is ink, cm.
+[[nodiscard]] QRectF inkBounds(const ReadyInk& ink);
+
+// The hand alone on nothing, see-through, premultiplied; nullopt when cancelled.
+[[nodiscard]] std::optional<QImage> handLayer(const ReadyInk& hand, const std::vector<QColor>& tones,
+                                              const QTransform& cmToPixel, const QSize& size,
+                                              const std::atomic_bool& cancelled);
 
 // Over the drawing, under the scene. What lies outside the painter's clip is skipped. A painter
 // with pixels gets its own, one of a PDF those of its resolution, one of an SVG four to a unit.

@@ -11,24 +11,6 @@
 
 namespace fb {
 
-namespace input_detail {
-
-inline constexpr double kPanKeyPixels = 60.0;
-inline constexpr double kZoomKey = 1.25;
-
-QPointF arrowOf(int key)
-{
-    switch (key) {
-    case Qt::Key_Left: return {-1, 0};
-    case Qt::Key_Right: return {1, 0};
-    case Qt::Key_Up: return {0, 1};
-    case Qt::Key_Down: return {0, -1};
-    default: return {};
-    }
-}
-
-}  // namespace input_detail
-
 PlateInput::PlateInput(PlateHands& hands, QObject* parent) : QObject(parent), m_hands(hands)
 {
     m_hold.setSingleShot(true);
@@ -49,18 +31,16 @@ bool PlateInput::handle(QEvent* event)
     case QEvent::MouseButtonRelease: return released(*static_cast<QMouseEvent*>(event));
     case QEvent::Wheel: return wheel(*static_cast<QWheelEvent*>(event));
     case QEvent::KeyPress: return key(*static_cast<QKeyEvent*>(event));
-    case QEvent::KeyRelease: {
-        const auto& released = *static_cast<QKeyEvent*>(event);
-        if (released.key() == Qt::Key_Space && !released.isAutoRepeat())
-            m_space = false;
-        return false;
-    }
+    case QEvent::KeyRelease: return keyLetGo(*static_cast<QKeyEvent*>(event));
+    case QEvent::Leave: m_hands.hover(std::nullopt); return false;
     case QEvent::TouchBegin:
     case QEvent::TouchUpdate:
     case QEvent::TouchEnd: return touch(*static_cast<QTouchEvent*>(event));
     case QEvent::TouchCancel:
     case QEvent::FocusOut:
         giveUp();
+        m_hands.endStep();
+        m_hands.lift();
         m_space = false;
         return false;
     case QEvent::NativeGesture: {
@@ -81,8 +61,28 @@ void PlateInput::giveUp()
     m_hands.carry(std::nullopt);
     if (m_gesture == Gesture::Panning)
         m_hands.setMoving(false);
+    const Gesture was = m_gesture;
     m_gesture = Gesture::None;
     m_carrying = false;
+    if (was == Gesture::Pressing)
+        m_hands.lift();
+    if (was == Gesture::Handling)
+        m_hands.putBack();
+}
+
+// A press, or a handle that was met; anything else is a mark to be.
+bool PlateInput::beginWithTool(QPointF at, double reach)
+{
+    m_from = at;
+    m_last = at;
+    if (m_hands.tool() == PlateTool::Press) {
+        m_gesture = Gesture::Pressing;
+        m_hands.press(at);
+    } else if (m_hands.tool() == PlateTool::Handles && m_hands.grab(at, reach)) {
+        m_gesture = Gesture::Handling;
+        m_carrying = false;
+    }
+    return isToolAtWork();
 }
 
 void PlateInput::beginMarking(QPointF at)
@@ -102,7 +102,8 @@ bool PlateInput::pressed(const QMouseEvent& event)
     m_button = event.button();
     m_last = event.position();
     if (event.button() == Qt::LeftButton && m_hands.isMarkable() && !m_space) {
-        beginMarking(event.position());
+        if (!beginWithTool(event.position(), kMouseReach))
+            beginMarking(event.position());
         return true;
     }
     m_gesture = Gesture::Panning;
@@ -122,6 +123,15 @@ bool PlateInput::moved(const QMouseEvent& event)
         if (m_carrying && !m_hold.isActive())
             m_hands.loupe(at);
     }
+    if (m_gesture == Gesture::Pressing)
+        m_hands.press(at);
+    if (m_gesture == Gesture::Handling) {
+        m_carrying = m_carrying || QLineF(m_from, at).length() > kSlip;
+        if (m_carrying)
+            m_hands.drag(at);
+    }
+    if (m_gesture == Gesture::None)
+        m_hands.hover(at);
     m_last = at;
     return m_gesture != Gesture::None;
 }
@@ -130,6 +140,14 @@ bool PlateInput::released(const QMouseEvent& event)
 {
     if (m_gesture == Gesture::None || event.button() != m_button)
         return m_gesture != Gesture::None;
+    if (isToolAtWork()) {
+        if (m_gesture == Gesture::Handling && m_carrying && event.position() != m_last)
+            m_hands.drag(event.position());
+        const bool handles = m_gesture == Gesture::Handling;
+        m_gesture = Gesture::None;
+        handles ? m_hands.letGo() : m_hands.lift();
+        return true;
+    }
     const bool marks = m_gesture == Gesture::Marking;
     // A click that slipped a little marks where it was meant: where the button went down.
     const QPointF at = m_carrying ? event.position() : m_from;
@@ -145,120 +163,6 @@ bool PlateInput::wheel(const QWheelEvent& event)
     if (turn != 0.0)
         m_hands.zoomAt(event.position(), std::pow(1.2, turn / 120.0));
     return true;
-}
-
-bool PlateInput::arrow(const QKeyEvent& event)
-{
-    const QPointF way = input_detail::arrowOf(event.key());
-    if (way.isNull())
-        return false;
-    if (event.modifiers().testFlag(Qt::ControlModifier) || !m_hands.isMarkable()) {
-        // The paper goes the other way, as if the eye moved with the arrow.
-        m_hands.panBy(QPointF(-way.x(), way.y()) * input_detail::kPanKeyPixels);
-        return true;
-    }
-    m_hands.setByKeyboard(true);
-    m_hands.stepCrosshair(way * (event.modifiers().testFlag(Qt::ShiftModifier) ? kFineStepCm : kStepCm));
-    return true;
-}
-
-bool PlateInput::key(const QKeyEvent& event)
-{
-    if (arrow(event))
-        return true;
-    switch (event.key()) {
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-        if (!m_hands.isMarkable())
-            return false;
-        m_hands.setByKeyboard(true);
-        m_hands.enter();
-        return true;
-    case Qt::Key_Backspace:
-    case Qt::Key_Delete:
-        if (!m_hands.isMarkable())
-            return false;
-        m_hands.withdraw();
-        return true;
-    case Qt::Key_Plus:
-    case Qt::Key_Equal: m_hands.zoom(input_detail::kZoomKey); return true;
-    case Qt::Key_Minus: m_hands.zoom(1.0 / input_detail::kZoomKey); return true;
-    case Qt::Key_0: m_hands.whole(); return true;
-    case Qt::Key_Space: m_space = true; return true;
-    case Qt::Key_Escape:
-        if (m_gesture == Gesture::None)
-            return false;
-        giveUp();
-        return true;
-    default: return false;
-    }
-}
-
-bool PlateInput::touch(const QTouchEvent& event)
-{
-    m_hands.setByKeyboard(false);
-    if (event.points().size() >= 2) {
-        touchWithTwo(event);
-        return true;
-    }
-    // What is left of a pinch is no mark.
-    if (!m_twoFingers)
-        touchWithOne(event);
-    if (event.type() == QEvent::TouchEnd) {
-        if (m_twoFingers)
-            m_hands.setMoving(false);
-        m_twoFingers = false;
-        m_spread = 0.0;
-    }
-    return true;
-}
-
-void PlateInput::touchWithOne(const QTouchEvent& event)
-{
-    if (event.points().isEmpty())
-        return;
-    const QPointF at = event.points().first().position();
-    if (!m_hands.isMarkable()) {
-        if (event.type() == QEvent::TouchBegin)
-            m_hands.setMoving(true);
-        if (event.type() == QEvent::TouchUpdate)
-            m_hands.panBy(at - m_last);
-        if (event.type() == QEvent::TouchEnd)
-            m_hands.setMoving(false);
-        m_last = at;
-        return;
-    }
-    if (event.type() == QEvent::TouchEnd) {
-        giveUp();
-        m_hands.markAt(at);
-        return;
-    }
-    m_hands.carry(at);
-    m_hands.loupe(at);
-}
-
-void PlateInput::touchWithTwo(const QTouchEvent& event)
-{
-    const QPointF a = event.points()[0].position();
-    const QPointF b = event.points()[1].position();
-    const QPointF middle = (a + b) / 2.0;
-    const double spread = std::max(1.0, QLineF(a, b).length());
-    if (!m_twoFingers) {
-        giveUp();
-        m_hands.setMoving(true);
-        m_twoFingers = true;
-    } else if (m_spread > 0.0) {
-        m_hands.panBy(middle - m_last);
-        m_hands.zoomAt(middle, spread / m_spread);
-    }
-    if (event.type() == QEvent::TouchEnd) {
-        m_hands.setMoving(false);
-        m_twoFingers = false;
-        m_spread = 0.0;
-        return;
-    }
-    m_last = middle;
-    m_spread = spread;
 }
 
 }  // namespace fb

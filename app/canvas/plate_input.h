@@ -2,10 +2,13 @@
 // owns the plate. Keeps only what a gesture under way needs.
 #pragma once
 
+#include <QEvent>
 #include <QObject>
 #include <QPointF>
 #include <QTimer>
 #include <optional>
+
+#include "app/canvas/tool_hands.h"
 
 class QKeyEvent;
 class QMouseEvent;
@@ -15,9 +18,8 @@ class QWheelEvent;
 namespace fb {
 
 // Places are widget pixels, steps are centimetres (y up).
-class PlateHands {
+class PlateHands : public ToolHands {
 public:
-    virtual ~PlateHands() = default;
     [[nodiscard]] virtual bool isMarkable() const = 0;
     virtual void carry(std::optional<QPointF> at) = 0;  // a mark under a moving hand; nullopt: none
     virtual void markAt(QPointF at) = 0;
@@ -37,10 +39,12 @@ class PlateInput : public QObject {
     Q_OBJECT
 
 public:
-    static constexpr int kHoldMs = 300;         // after which a held button shows the loupe
-    static constexpr double kSlip = 3.0;        // pixels a click may slip
-    static constexpr double kStepCm = 0.5;      // arrows
-    static constexpr double kFineStepCm = 0.1;  // with Shift
+    static constexpr int kHoldMs = 300;          // after which a held button shows the loupe
+    static constexpr double kSlip = 3.0;         // pixels a click may slip
+    static constexpr double kStepCm = 0.5;       // arrows
+    static constexpr double kFineStepCm = 0.1;   // with Shift
+    static constexpr double kMouseReach = 12.0;  // pixels from a handle that a click still takes it
+    static constexpr double kTouchReach = 22.0;
 
     explicit PlateInput(PlateHands& hands, QObject* parent = nullptr);
 
@@ -48,18 +52,27 @@ public:
     [[nodiscard]] bool handle(QEvent* event);
 
 private:
-    enum class Gesture { None, Marking, Panning };
+    enum class Gesture { None, Marking, Panning, Pressing, Handling };
 
     bool pressed(const QMouseEvent& event);
     bool moved(const QMouseEvent& event);
     bool released(const QMouseEvent& event);
     bool wheel(const QWheelEvent& event);
     bool key(const QKeyEvent& event);
+    bool keyLetGo(const QKeyEvent& event);
     bool arrow(const QKeyEvent& event);
+    bool editing(const QKeyEvent& event);
+    bool back(const QKeyEvent& event);
     bool touch(const QTouchEvent& event);
     void touchWithOne(const QTouchEvent& event);
+    bool touchWithTool(QEvent::Type type, QPointF at);
     void touchWithTwo(const QTouchEvent& event);
+    bool beginWithTool(QPointF at, double reach);
     void beginMarking(QPointF at);
+    [[nodiscard]] bool isToolAtWork() const
+    {
+        return m_gesture == Gesture::Pressing || m_gesture == Gesture::Handling;
+    }
     void giveUp();
 
     PlateHands& m_hands;

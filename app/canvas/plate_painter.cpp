@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/canvas/scene_layer.h"
+#include "app/canvas/tool_painter.h"
 #include "app/look/type.h"
 #include "app/scene/scene_painter.h"
 
@@ -75,24 +77,6 @@ QPointF loupeMiddle(const PlateFace& face, double radius)
         middle = *face.loupe + QPointF(0, lift);
     return {std::clamp(middle.x(), sheet.left(), std::max(sheet.left(), sheet.right())),
             std::clamp(middle.y(), sheet.top(), std::max(sheet.top(), sheet.bottom()))};
-}
-
-// Labels stand beside the drawn body where they can, and do not cross the plate's side edges.
-LabelShyness shynessOf(const PlateFace& face)
-{
-    const QTransform toWidget = face.frame.cmToWidget();
-    const QRectF plate = toWidget.mapRect(face.frame.picture());
-    LabelShyness shyness;
-    for (const double edge : {plate.left(), plate.right()})
-        shyness.edges.push_back({edge - 5, plate.top(), 10, plate.height()});
-    if (!face.drawn)
-        return shyness;
-    for (const QRectF& row : face.drawn->ready->silhouette())
-        shyness.body.push_back(toWidget.mapRect(row));
-    if (face.drawn->hand)
-        for (const QRectF& row : face.drawn->hand->silhouette())
-            shyness.figure.push_back(toWidget.mapRect(row));
-    return shyness;
 }
 
 Scene withoutLabels(Scene scene)
@@ -243,11 +227,12 @@ void paintFace(QPainter& painter, const PlateFace& face)
     if (!face.hasPicture) {
         face_detail::paintPlaceholder(painter, face);
     } else {
-        QVector<QRectF> taken;
-        if (face.mark)
-            taken.push_back(markBox(face.frame.toWidget(*face.mark), face.textScale));
-        paintScene(painter, face.scene, face.scheme, face.frame.cmToWidget(), face.textScale,
-                   sheet.adjusted(8, 8, -8, -8), taken, face_detail::shynessOf(face));
+        paintLaid(painter, face);
+        if (face.sceneLayer)
+            painter.drawImage(sheet.topLeft(), *face.sceneLayer);
+        else
+            paintFaceScene(painter, face);
+        paintToolsOver(painter, face);
         if (face.mark)
             paintMark(painter, face.frame.toWidget(*face.mark), face.scheme, face.textScale);
         if (face.crosshair)

@@ -1,5 +1,5 @@
-// Everything a plate shows, from one value to pixels: the sheet, the drawing, the scene, the
-// mark, the crosshair, the loupe and the focus ring.
+// Everything a plate shows, from one value to pixels: the sheet, the drawing, what is laid on it,
+// the scene, the tools, the mark, the crosshair, the loupe and the focus ring.
 #pragma once
 
 #include <QImage>
@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "app/canvas/ink_worker.h"
+#include "app/canvas/plate_tools.h"
 #include "app/canvas/view_frame.h"
 #include "app/scene/scene.h"
 
@@ -27,6 +28,8 @@ struct PlateFace {
     std::optional<QPointF> crosshair;  // cm, when it is shown
     std::optional<QPointF> loupe;      // widget: the place it enlarges
     bool focused = false;
+    ToolFace tools;
+    std::optional<QImage> sceneLayer;  // the scene, painted before (see scene_layer.h); nullopt: paint it
 };
 
 // The sheet of paper on a widget: all of it but a narrow rim.

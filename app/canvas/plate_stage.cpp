@@ -1,14 +1,10 @@
 #include "app/canvas/plate_stage.h"
 
-#include <QLineF>
-#include <algorithm>
+#include "app/canvas/tool_painter.h"
 
 namespace fb {
 
 namespace stage_detail {
-
-inline constexpr double kSameSpot = 0.01;    // cm
-inline constexpr double kShowMargin = 60.0;  // pixels kept around a crosshair that moves
 
 QRectF extentOf(const Bounds& bounds)
 {
@@ -18,11 +14,6 @@ QRectF extentOf(const Bounds& bounds)
 bool sameBody(const Picture* a, const Picture* b)
 {
     return a && b && a->plate == b->plate && extentOf(a->ink.paper) == extentOf(b->ink.paper);
-}
-
-QPointF heldIn(const QRectF& box, QPointF p)
-{
-    return {std::clamp(p.x(), box.left(), box.right()), std::clamp(p.y(), box.top(), box.bottom())};
 }
 
 }  // namespace stage_detail
@@ -35,6 +26,12 @@ PlateStage::PlateStage(QObject* parent) : QObject(parent)
     m_settle.setInterval(kSettleMs);
     connect(&m_settle, &QTimer::timeout, this, [this] { ask(false); });
     connect(&m_worker, &InkWorker::painted, this, &PlateStage::take);
+    connect(&m_tools, &PlateTools::heldChanged, this, [this] { Q_EMIT changedWithin(toolsBox(face())); });
+    connect(&m_tools, &PlateTools::pressed, this, &PlateStage::pressed);
+    connect(&m_tools, &PlateTools::lifted, this, &PlateStage::lifted);
+    connect(&m_tools, &PlateTools::handleGrabbed, this, &PlateStage::handleGrabbed);
+    connect(&m_tools, &PlateTools::handleMoved, this, &PlateStage::handleMoved);
+    connect(&m_tools, &PlateTools::handleReleased, this, &PlateStage::handleReleased);
 }
 
 void PlateStage::setWidget(const QRectF& widget, double devicePixelRatio)
@@ -44,6 +41,7 @@ void PlateStage::setWidget(const QRectF& widget, double devicePixelRatio)
     m_face.widget = widget;
     m_pixelRatio = devicePixelRatio;
     m_face.frame = m_face.frame.resized(sheetOf(widget));
+    lookAgain();
     ask(false);
     Q_EMIT changed();
 }
@@ -74,6 +72,7 @@ void PlateStage::setPicture(std::shared_ptr<const Picture> picture)
     if (m_picture && !keeps) {
         m_face.frame = ViewFrame::whole(m_face.frame.sheet(), stage_detail::extentOf(m_picture->ink.paper));
         m_crosshair = m_face.frame.picture().center();
+        lookAgain();
     }
     ask(false);
     Q_EMIT changed();
@@ -81,6 +80,8 @@ void PlateStage::setPicture(std::shared_ptr<const Picture> picture)
 
 void PlateStage::setScene(const Scene& scene)
 {
+    if (sameScene(scene, m_face.scene))
+        return;
     m_face.scene = scene;
     Q_EMIT changed();
 }
@@ -134,6 +135,7 @@ void PlateStage::setScheme(const Scheme& scheme)
         return;
     m_face.scheme = scheme;
     m_face.drawn.reset();
+    lookAgain();
     ask(false);
     Q_EMIT changed();
 }
@@ -153,6 +155,7 @@ bool PlateStage::isSharp() const
 PlateFace PlateStage::face() const
 {
     PlateFace now = m_face;
+    now.tools = m_tools.face();
     if (m_carried)
         now.mark = m_carried;
     if (showsCrosshair())
@@ -165,6 +168,7 @@ void PlateStage::setFrame(const ViewFrame& frame)
     if (frame == m_face.frame)
         return;
     m_face.frame = frame;
+    lookAgain();
     if (m_picture) {
         ask(true);
         m_settle.start();
@@ -200,69 +204,6 @@ void PlateStage::take(const InkResult& result)
     Q_EMIT changed();
     if (isSharp())
         Q_EMIT sharpened();
-}
-
-void PlateStage::carry(std::optional<QPointF> at)
-{
-    m_carried = at ? std::optional(m_face.frame.toCm(*at)) : std::nullopt;
-    Q_EMIT changed();
-}
-
-void PlateStage::markAt(QPointF at)
-{
-    m_crosshair = m_face.frame.toCm(at);
-    Q_EMIT marked(m_crosshair);
-    Q_EMIT changed();
-}
-
-void PlateStage::loupe(std::optional<QPointF> at)
-{
-    m_face.loupe = at;
-    Q_EMIT changed();
-}
-
-void PlateStage::panBy(QPointF pixels) { setFrame(m_face.frame.panned(pixels)); }
-
-void PlateStage::zoomAt(QPointF at, double factor) { setFrame(m_face.frame.zoomedAt(at, factor)); }
-
-void PlateStage::zoom(double factor)
-{
-    zoomAt(showsCrosshair() ? m_face.frame.toWidget(m_crosshair) : m_face.frame.sheet().center(), factor);
-}
-
-void PlateStage::whole() { setFrame(ViewFrame::whole(m_face.frame.sheet(), m_face.frame.picture())); }
-
-void PlateStage::around(const QRectF& cm) { setFrame(m_face.frame.around(cm)); }
-
-void PlateStage::stepCrosshair(QPointF cm)
-{
-    m_crosshair = stage_detail::heldIn(m_face.frame.picture(), m_crosshair + cm);
-    setFrame(m_face.frame.showing(m_crosshair, stage_detail::kShowMargin));
-    Q_EMIT crosshairMoved();
-    Q_EMIT changed();
-}
-
-void PlateStage::enter()
-{
-    if (m_face.mark && QLineF(*m_face.mark, m_crosshair).length() < stage_detail::kSameSpot)
-        Q_EMIT gradeAsked();
-    else
-        Q_EMIT marked(m_crosshair);
-}
-
-void PlateStage::withdraw() { Q_EMIT withdrawAsked(); }
-
-void PlateStage::setByKeyboard(bool keyboard)
-{
-    m_byKeyboard = keyboard;
-    Q_EMIT changed();
-}
-
-void PlateStage::setMoving(bool moving)
-{
-    m_moving = moving;
-    if (!moving)
-        m_settle.start();
 }
 
 }  // namespace fb

@@ -7,6 +7,8 @@
 
 #include "app/canvas/plate_input.h"
 #include "app/canvas/plate_painter.h"
+#include "app/canvas/plate_tools.h"
+#include "app/canvas/scene_layer.h"
 
 namespace fb {
 
@@ -30,11 +32,23 @@ public:
     void setMarkable(bool markable);
     void setScheme(const Scheme& scheme);
 
+    void setTool(PlateTool tool);
+    void setPress(const std::optional<PressLook>& press);
+    void setFlags(const QVector<FlagLook>& flags);
+    void setHandles(const QVector<HandleLook>& handles);
+    void setCurrentHandle(int id);
+    void setHeldHand(const std::shared_ptr<const HandLook>& hand);
+    void setHeldFingers(const std::optional<FingersLook>& fingers);
+    void setDirection(Qt::LayoutDirection direction);
+    [[nodiscard]] const PlateTools& tools() const { return m_tools; }
+
     [[nodiscard]] const ViewFrame& frame() const { return m_face.frame; }
     [[nodiscard]] QPointF crosshair() const { return m_crosshair; }
     [[nodiscard]] bool isSharp() const;
     [[nodiscard]] bool isHandShown() const { return m_handShown; }
-    [[nodiscard]] PlateFace face() const;  // as it is to be painted now
+    // As it is to be painted now. While a tool is in hand the scene is kept painted between two faces.
+    [[nodiscard]] PlateFace face() const;
+    [[nodiscard]] PlateFace paintedFace();
 
     // Hands
     [[nodiscard]] bool isMarkable() const override { return m_markable && m_face.hasPicture; }
@@ -51,17 +65,43 @@ public:
     void withdraw() override;
     void setByKeyboard(bool keyboard) override;
     void setMoving(bool moving) override;
+    [[nodiscard]] PlateTool tool() const override { return m_tools.tool(); }
+    void press(QPointF at) override;
+    void lift() override { m_tools.lift(); }
+    [[nodiscard]] bool grab(QPointF at, double reach) override;
+    void drag(QPointF at) override { m_tools.drag(m_face.frame, at); }
+    void letGo() override;
+    void putBack() override;
+    void hover(std::optional<QPointF> at) override;
+    void endStep() override { m_tools.endStep(); }
+    void enterBack() override { Q_EMIT handleStepped(-1); }
+    void undo() override { Q_EMIT undoAsked(); }
+    void redo() override { Q_EMIT redoAsked(); }
 
 Q_SIGNALS:
-    void changed();  // repaint
+    void changed();                            // repaint
+    void changedWithin(const QRectF& widget);  // repaint that much
     void crosshairMoved();
     void marked(QPointF cm);
     void withdrawAsked();
     void gradeAsked();
     void sharpened();
+    void pressed(QPointF cm);
+    void lifted();
+    void handleGrabbed(int id);
+    void handleMoved(int id, QPointF cm);
+    void handleReleased(int id);
+    void handleStepped(int delta);
+    void undoAsked();
+    void redoAsked();
+    void cursorWished(Qt::CursorShape shape);
 
 private:
-    [[nodiscard]] bool showsCrosshair() const { return isMarkable() && m_byKeyboard && m_face.focused; }
+    [[nodiscard]] bool showsCrosshair() const;
+    [[nodiscard]] bool movesHandle() const;  // keys go to a handle, not to the crosshair
+    void lookAgain();                        // size or colours of what is held
+    template <typename Change>
+    void changeTools(Change change);
     [[nodiscard]] bool isOfNow(const InkJob& job) const;
     [[nodiscard]] std::shared_ptr<const Picture> shownHand() const { return m_handShown ? m_hand : nullptr; }
     void setFrame(const ViewFrame& frame);
@@ -80,6 +120,8 @@ private:
     QPointF m_crosshair;
     std::optional<QPointF> m_carried;
     QTimer m_settle;
+    PlateTools m_tools;
+    SceneLayer m_sceneLayer;
     InkWorker m_worker;
 };
 

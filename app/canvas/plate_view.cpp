@@ -4,9 +4,11 @@
 #include <QEvent>
 #include <QFocusEvent>
 #include <QPainter>
+#include <algorithm>
 
 #include "app/canvas/plate_accessible.h"
 #include "app/canvas/plate_stage.h"
+#include "app/canvas/plate_voice.h"
 #include "app/look/type.h"
 
 namespace fb {
@@ -17,6 +19,7 @@ public:
 
     PlateStage stage;
     PlateInput input;
+    PlateVoice voice;
     QString ownName;  // what the view calls itself until a page names it
 };
 
@@ -34,12 +37,47 @@ PlateView::PlateView(QWidget* parent) : QWidget(parent), m_private(std::make_uni
     connect(&m_private->stage, &PlateStage::withdrawAsked, this, &PlateView::withdrawAsked);
     connect(&m_private->stage, &PlateStage::gradeAsked, this, &PlateView::gradeAsked);
     connect(&m_private->stage, &PlateStage::sharpened, this, &PlateView::sharpened);
-    connect(&m_private->stage, &PlateStage::crosshairMoved, this, [this] {
-        QAccessibleEvent moved(this, QAccessible::NameChanged);
-        moved.setChild(0);  // the crosshair is the first thing spoken of
-        QAccessible::updateAccessibility(&moved);
-    });
+    connectTools();
+    connect(&m_private->stage, &PlateStage::crosshairMoved, this,
+            [this] { nameChanged(SpokenKind::Crosshair); });
+    m_private->stage.setDirection(layoutDirection());
     retranslate();
+}
+
+void PlateView::connectTools()
+{
+    const PlateStage& stage = m_private->stage;
+    connect(&stage, &PlateStage::changedWithin, this,
+            [this](const QRectF& box) { update(box.toAlignedRect().adjusted(-2, -2, 2, 2)); });
+    connect(&stage, &PlateStage::pressed, this, &PlateView::pressed);
+    connect(&stage, &PlateStage::lifted, this, [this] {
+        m_private->voice.forget();
+        Q_EMIT lifted();
+    });
+    connect(&stage, &PlateStage::handleGrabbed, this, &PlateView::handleGrabbed);
+    connect(&stage, &PlateStage::handleMoved, this, &PlateView::handleMoved);
+    connect(&stage, &PlateStage::handleReleased, this, &PlateView::handleReleased);
+    connect(&stage, &PlateStage::handleStepped, this, &PlateView::handleStepped);
+    connect(&stage, &PlateStage::undoAsked, this, &PlateView::undoAsked);
+    connect(&stage, &PlateStage::redoAsked, this, &PlateView::redoAsked);
+    connect(&stage, &PlateStage::cursorWished, this, [this](Qt::CursorShape shape) { setCursor(shape); });
+    connect(&m_private->voice, &PlateVoice::said, this, [this](const QString& words) {
+        const bool presses = m_private->stage.tool() == PlateTool::Press;
+        nameChanged(presses ? SpokenKind::Press : SpokenKind::CurrentHandle);
+        Q_EMIT spoke(words);
+    });
+}
+
+// Tells a screen reader that the first thing of a kind is called otherwise now.
+void PlateView::nameChanged(SpokenKind kind)
+{
+    const auto items = spokenItems();
+    const auto found = std::ranges::find(items, kind, &SpokenItem::kind);
+    if (found == items.end())
+        return;
+    QAccessibleEvent changed(this, QAccessible::NameChanged);
+    changed.setChild(static_cast<int>(found - items.begin()));
+    QAccessible::updateAccessibility(&changed);
 }
 
 PlateView::~PlateView() = default;
@@ -66,6 +104,59 @@ void PlateView::setMarkable(bool markable)
     setCursor(markable ? Qt::CrossCursor : Qt::OpenHandCursor);
     m_private->stage.setMarkable(markable);
 }
+
+void PlateView::setTool(PlateTool tool)
+{
+    if (tool == this->tool())
+        return;
+    m_private->stage.setTool(tool);
+    setMouseTracking(tool == PlateTool::Handles);  // a handle under the pointer shows its name
+    retranslate();
+}
+
+void PlateView::setPress(const std::optional<PressLook>& press)
+{
+    m_private->stage.setPress(press);
+    if (tool() == PlateTool::Press)
+        m_private->voice.hear(press ? spoken(*press) : QString());
+}
+
+void PlateView::setFlags(const QVector<FlagLook>& flags) { m_private->stage.setFlags(flags); }
+
+void PlateView::setHandles(const QVector<HandleLook>& handles)
+{
+    m_private->stage.setHandles(handles);
+    sayCurrentHandle();
+}
+
+void PlateView::setCurrentHandle(int id)
+{
+    m_private->stage.setCurrentHandle(id);
+    sayCurrentHandle();
+}
+
+void PlateView::sayCurrentHandle()
+{
+    if (tool() != PlateTool::Handles)
+        return;
+    const auto items = spokenItems();
+    const auto current = std::ranges::find(items, SpokenKind::CurrentHandle, &SpokenItem::kind);
+    m_private->voice.hear(current == items.end() ? QString() : current->words);
+}
+
+void PlateView::setHeldHand(const std::shared_ptr<const HandLook>& hand)
+{
+    m_private->stage.setHeldHand(hand);
+}
+
+void PlateView::setHeldFingers(const std::optional<FingersLook>& fingers)
+{
+    m_private->stage.setHeldFingers(fingers);
+}
+
+PlateTool PlateView::tool() const { return m_private->stage.tool(); }
+
+bool PlateView::isHeldSharp() const { return m_private->stage.tools().isHeldSharp(); }
 
 void PlateView::setScheme(const Scheme& scheme) { m_private->stage.setScheme(scheme); }
 
@@ -113,7 +204,7 @@ bool PlateView::event(QEvent* event)
 
 void PlateView::paintEvent(QPaintEvent*)
 {
-    PlateFace face = m_private->stage.face();
+    PlateFace face = m_private->stage.paintedFace();
     face.placeholder = tr("The plate will lie here.");
     QPainter painter(this);
     paintFace(painter, face);
@@ -126,8 +217,28 @@ void PlateView::changeEvent(QEvent* event)
     QWidget::changeEvent(event);
     if (event->type() == QEvent::LanguageChange)
         retranslate();
+    if (event->type() == QEvent::LayoutDirectionChange)
+        m_private->stage.setDirection(layoutDirection());
     if (event->type() == QEvent::FontChange || event->type() == QEvent::ApplicationFontChange)
         m_private->stage.setTextScale(textScaleOf(font()));
+}
+
+QString PlateView::describedKeys() const
+{
+    switch (tool()) {
+    case PlateTool::Mark: break;
+    case PlateTool::Press:
+        return tr("Arrows press your fingertip 5 millimetres further on, with Shift 1. Enter plants a flag "
+                  "there. Plus and minus zoom, zero shows the whole plate, Control with arrows moves the "
+                  "paper.");
+    case PlateTool::Handles:
+        return tr("Arrows move the current handle by 5 millimetres, with Shift by 1. Enter goes to the next "
+                  "handle or places it, Shift with Enter goes back. Control with Z undoes. Plus and minus "
+                  "zoom, zero shows the whole plate, Control with arrows moves the paper.");
+    }
+    return tr("Arrows move the crosshair by 5 millimetres, with Shift by 1. Enter places the mark, "
+              "Enter again asks for the grade. Backspace withdraws the mark. Plus and minus zoom, "
+              "zero shows the whole plate, Control with arrows moves the paper.");
 }
 
 void PlateView::retranslate()
@@ -137,10 +248,7 @@ void PlateView::retranslate()
     m_private->ownName = tr("Drawing of the patient");
     if (isOwn)
         setAccessibleName(m_private->ownName);
-    setAccessibleDescription(
-        tr("Arrows move the crosshair by 5 millimetres, with Shift by 1. Enter places the mark, "
-           "Enter again asks for the grade. Backspace withdraws the mark. Plus and minus zoom, "
-           "zero shows the whole plate, Control with arrows moves the paper."));
+    setAccessibleDescription(describedKeys());
     update();
 }
 

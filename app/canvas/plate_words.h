@@ -10,14 +10,18 @@
 
 namespace fb {
 
+enum class SpokenKind { Crosshair, Mark, Press, Handle, CurrentHandle, Flag, Shape };
+
 struct SpokenItem {
     QString words;
     QRect box;  // widget
+    SpokenKind kind = SpokenKind::Shape;
 
     friend bool operator==(const SpokenItem&, const SpokenItem&) = default;
 };
 
-// In this order: crosshair, mark, the shapes of the scene that have words.
+// In this order: crosshair, mark, press, handles, flags, the shapes of the scene that have words. The
+// current handle tells where it is.
 [[nodiscard]] QVector<SpokenItem> spokenItems(const PlateFace& face);
 
 }  // namespace fb

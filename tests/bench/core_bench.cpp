@@ -4,6 +4,7 @@
 #include <chrono>
 
 #include "core/body/moved_ink.h"
+#include "core/feel/feel.h"
 #include "core/grade/grade.h"
 #include "tests/property/geos_oracle.h"
 #include "tests/property/sampling.h"
@@ -50,6 +51,14 @@ void everyAsked(benchmark::internal::Benchmark* bench)
 void everyView(benchmark::internal::Benchmark* bench)
 {
     bench->DenseRange(0, static_cast<int>(kViews.size()) - 1);
+}
+
+void everyMarkableView(benchmark::internal::Benchmark* bench)
+{
+    for (std::size_t i = 0; i < kViews.size(); ++i) {
+        if (plateOf(kViews[i]).markable)
+            bench->Arg(static_cast<int>(i));
+    }
 }
 
 View viewAt(benchmark::State& state)
@@ -202,6 +211,24 @@ static void patientToInk(benchmark::State& state)
         benchmark::DoNotOptimize(movedInk(plateOf(view), map, patient));
 }
 BENCHMARK(patientToInk)->Apply(core_bench_detail::everyView)->Unit(benchmark::kMillisecond);
+
+// One press of a finger, on the body or off it, in every view that can be marked.
+static void pressToFeel(benchmark::State& state)
+{
+    const View view = core_bench_detail::viewAt(state);
+    const FeelMap map = FeelMap::make(atlas(), defaultPolicy(), sampledPatient(2, 0), view).value();
+    SeedStream stream(3);
+    std::vector<Point> presses;
+    for (std::size_t i = 0; i < core_bench_detail::kMarks; ++i)
+        presses.push_back(pointIn(stream, plateOf(view).paper));
+    std::size_t next = 0;
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(map.at(presses[next], Cm{1.6}));
+        next = (next + 1) % presses.size();
+    }
+    state.SetItemsProcessed(state.iterations());
+}
+BENCHMARK(pressToFeel)->Apply(core_bench_detail::everyMarkableView)->Unit(benchmark::kMicrosecond);
 
 static void plateParsed(benchmark::State& state)
 {

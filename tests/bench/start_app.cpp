@@ -1,11 +1,13 @@
 // The program's own window, opened as the program opens it, that tells when it is first painted
 // and when the plate is drawn, and closes. The side is not asked first, so that a plate shows.
 #include <QApplication>
+#include <QTemporaryDir>
 #include <QTimer>
 
 #include "app/canvas/plate_view.h"
 #include "app/shell/main_window.h"
 #include "app/shell/services.h"
+#include "app/store/profile_store.h"
 #include "tests/bench/start_clock.h"
 
 namespace fb::bench {
@@ -48,7 +50,10 @@ int main(int argc, char** argv)
     PlainSettings settings;
     NoDialogs dialogs;
     fb::SystemSeeds seeds;
-    fb::Services services(settings, dialogs, seeds);
+    // With the real store, in a folder of its own.
+    const QTemporaryDir folder;
+    fb::ProfileStore profiles(folder.filePath(QStringLiteral("data/profile.db")));
+    fb::Services services(settings, dialogs, seeds, profiles);
     FirstPaint firstPaint;
     services.window().installEventFilter(&firstPaint);
     QObject::connect(&services.window(), &fb::MainWindow::firstPainted, [&services] {
