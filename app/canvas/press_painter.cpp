@@ -161,7 +161,7 @@ public:
         switch (m_press.shape) {
         case BoneShape::None: break;
         case BoneShape::Point: dot(); break;
-        case BoneShape::Edge: bar(); break;
+        case BoneShape::Edge: ridge(); break;
         case BoneShape::Broad: hatching(); break;
         }
         tick();
@@ -192,13 +192,19 @@ private:
         fill(path);
     }
 
-    void bar()
+    // Two lines side by side: one bar through a ring would read as a sign that forbids.
+    void ridge()
     {
         const QPointF way = onWidget(m_press.along.value_or(QPointF(1, 0)));
-        const double reach = m_rings.reach() - 5.0 * m_rings.weight;
-        QPainterPath path(m_place.at - way * reach);
-        path.lineTo(m_place.at + way * reach);
-        stroke(path, 1.3 * m_line, Qt::FlatCap);
+        const QPointF across(-way.y(), way.x());
+        const double reach = m_rings.reach() + 3.0 * m_rings.weight;
+        QPainterPath path;
+        for (const double side : {-1.0, 1.0}) {
+            const QPointF middle = m_place.at + across * (side * 1.35 * m_line);
+            path.moveTo(middle - way * reach);
+            path.lineTo(middle + way * reach);
+        }
+        stroke(path, 0.85 * m_line, Qt::FlatCap);
     }
 
     void hatching()

@@ -1,7 +1,7 @@
 // A fingertip pressed on the skin, and a ring whose shape tells what it feels; colour tells nothing.
 //
 //   Soft   a wide ring, loose and broken       Point  a dot in the middle
-//   Firm   one plain ring                      Edge   a bar through the ring, the way the edge runs
+//   Firm   one plain ring                      Edge   two lines through the ring, the way the edge runs
 //   Hard   two tight rings                     Broad  short hatching within
 //
 // A tick on the rim looks to where bone lies beside the finger. What is felt dully is drawn lighter with a
@@ -26,7 +26,7 @@ struct PressPlace {
     double textScale = 1.0;
 };
 
-// All of the ring with bar and tick, pixels.
+// All of the ring with ridge and tick, pixels.
 [[nodiscard]] QRectF ringBox(const PressLook& press, const PressPlace& place);
 // Where the words stand; empty without words. taken: what they keep clear of where they can.
 [[nodiscard]] QRectF pressWordsBox(const PressLook& press, const PressPlace& place,

@@ -36,7 +36,7 @@ QString plateFile(View view)
     const std::string_view word = wordOf(view);
     // A hand is no picture of a patient and has a folder of its own.
     const QString pattern =
-        view == View::OpenHand ? QStringLiteral(":/hands/%1.svg") : QStringLiteral(":/plates/%1.svg");
+        view >= View::OpenHand ? QStringLiteral(":/hands/%1.svg") : QStringLiteral(":/plates/%1.svg");
     return pattern.arg(QLatin1StringView(word.data(), qsizetype(word.size())));
 }
 

@@ -85,8 +85,6 @@ void write(QSettings& stored, const OwnChoices& own)
         const auto convention = own.convention(site);
         stored.setValue(keyOf(site), convention ? textOf(*convention) : QString());
     }
-    stored.setValue(QStringLiteral("practice/hand_cm"),
-                    own.handLength ? QVariant(own.handLength->value()) : QVariant(QString()));
 }
 
 }  // namespace settings_detail
@@ -107,6 +105,7 @@ Preferences StoredSettings::load() const
     read.runLength = checkedSetup(setup) ? setup.length : fallback.runLength;
     read.help = enumFrom(stored->value(QStringLiteral("practice/help")), kHelpLevelCount, fallback.help);
     read.asksSide = stored->value(QStringLiteral("practice/asks_side"), fallback.asksSide).toBool();
+    read.byHand = stored->value(QStringLiteral("practice/by_hand"), fallback.byHand).toBool();
     read.mix.sites =
         sitesFrom(stored->value(QStringLiteral("practice/sites")).toString(), fallback.mix.sites);
     read.mix.findings = stored->value(QStringLiteral("practice/findings"), fallback.mix.findings).toBool();
@@ -125,6 +124,7 @@ void StoredSettings::save(const Preferences& preferences)
     stored->setValue(QStringLiteral("practice/length"), preferences.runLength);
     stored->setValue(QStringLiteral("practice/help"), static_cast<int>(preferences.help));
     stored->setValue(QStringLiteral("practice/asks_side"), preferences.asksSide);
+    stored->setValue(QStringLiteral("practice/by_hand"), preferences.byHand);
     stored->setValue(QStringLiteral("practice/sites"), textOf(preferences.mix.sites));
     stored->setValue(QStringLiteral("practice/findings"), preferences.mix.findings);
     write(*stored, preferences.own);

@@ -16,7 +16,10 @@ namespace fb {
 struct OwnChoices {
     // One a site; none: the policy's own.
     std::array<std::optional<Convention>, kSites.size()> conventions;
-    std::optional<Cm> handLength;  // of the learner's hand, 13 to 24 cm; none: the policy's
+    // Of the learner's hand, from the profile; none: the policy's. 13 to 24 cm, 1.2 to 2.5 cm.
+    std::optional<Cm> handLength;
+    std::optional<Cm> fingerWidth;
+    Side handedness = Side::Right;  // the writing hand
 
     [[nodiscard]] std::optional<Convention> convention(Site site) const
     {
@@ -38,6 +41,7 @@ struct Preferences {
     int runLength = PracticeSetup{}.length;
     HelpLevel help = PracticeSetup{}.help;
     bool asksSide = PracticeSetup{}.asksSide;
+    bool byHand = PracticeSetup{}.byHand;
     RequestMix mix{SiteSet::all(), true};  // at least one site
     OwnChoices own;
 
@@ -51,7 +55,8 @@ public:
     Settings& operator=(const Settings&) = delete;
     virtual ~Settings() = default;
 
-    // A value that is missing or makes no sense reads as its default.
+    // A value that is missing or makes no sense reads as its default. The hand is the profile's and no
+    // longer written here; a length that older programs wrote is still read, to be taken over.
     [[nodiscard]] virtual Preferences load() const = 0;
     virtual void save(const Preferences& preferences) = 0;
 };

@@ -148,7 +148,9 @@ Steps thighFigures(const Build& build, const Target& target)
     const auto add = [&](StepCode code, std::vector<Point> points) {
         steps.push_back({code, FigureKind::Line, std::move(points)});
     };
-    add(StepCode::ThighLine, {*build.point(Handle::ThighTop), *build.point(Handle::ThighBottom)});
+    // From end to end until the outer line is set, which then stands for it.
+    if (!build.point(Handle::OuterLine))
+        add(StepCode::ThighLine, {*build.point(Handle::ThighTop), *build.point(Handle::ThighBottom)});
     for (const auto& [handle, code] : {std::pair{Handle::UpperLine, StepCode::UpperThird},
                                        std::pair{Handle::LowerLine, StepCode::LowerThird}})
         if (build.point(handle))

@@ -103,7 +103,9 @@ FeelMap::Found FeelMap::found(Point frame, double underFinger, double reach) con
 void FeelMap::tellBone(Feel& feel, const Found& found, Point frame, double underFinger) const
 {
     const FeltBone& bone = *found.bone;
-    feel.shape = bone.shape;
+    // The top of a knob is felt as broad as the knob: there nothing of it lies to any side.
+    const bool onKnob = bone.on >= 0 && m_bones[static_cast<std::size_t>(bone.on)].area;
+    feel.shape = onKnob ? BoneShape::Broad : bone.shape;
     feel.away = Cm{found.touch.away};
     feel.bone = bone.on >= 0 ? bone.on : static_cast<int>(&bone - m_bones.data());
     if (bone.deep)

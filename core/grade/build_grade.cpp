@@ -38,6 +38,16 @@ void StepWriter::right(BuildStep step)
     m_steps.push_back(grade);
 }
 
+void StepWriter::carried(BuildStep step, Direction direction, Cm amount)
+{
+    BuildStepGrade grade;
+    grade.step = step;
+    grade.direction = direction;
+    grade.amount = amount;
+    grade.carried = true;
+    m_steps.push_back(grade);
+}
+
 void StepWriter::slip(BuildStep step, BuildStepGrade what, const Build& alone)
 {
     what.step = step;

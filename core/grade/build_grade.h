@@ -77,6 +77,7 @@ struct BuildStepGrade {
     Degrees degrees;  // where it is an angle
     double share = 0.0;
     std::optional<Effect> effect;  // of a slip
+    bool carried = false;          // right in itself, but an earlier slip took it along by `amount`
 };
 
 // One for each step of the build's kind, in the order of teaching; the build is whole.

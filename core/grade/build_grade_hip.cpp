@@ -84,7 +84,7 @@ private:
     void gradeIndex()
     {
         if (m_indexRight)
-            return m_writer.right(BuildStep::IndexFinger);
+            return carriedIndex();
         FreeHand turned = m_wanted;
         turned.turn = m_hers.turn;
         if (m_short)
@@ -98,6 +98,13 @@ private:
                        0.0,
                        {}},
                       with(turned));
+    }
+    void carriedIndex()
+    {
+        const double off = length(m_indexOff);
+        if (off <= m_writer.limit(PolicyKey::BuildIndex) + kBorderTolerance)
+            return m_writer.right(BuildStep::IndexFinger);
+        m_writer.carried(BuildStep::IndexFinger, wayOf(m_indexOff), Cm{rounded6(off)});
     }
     void gradeMiddle()
     {

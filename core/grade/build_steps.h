@@ -19,6 +19,8 @@ public:
     [[nodiscard]] double limit(PolicyKey key) const { return m_policy.value(key); }
 
     void right(BuildStep step);
+    // Right in itself, but taken along by an earlier slip.
+    void carried(BuildStep step, Direction direction, Cm amount);
     // A slip with what makes it up; `alone` is the flawless build but for this slip.
     void slip(BuildStep step, BuildStepGrade what, const Build& alone);
     // A handle against its flawless place: right within the limit, else a slip in cm and direction, with

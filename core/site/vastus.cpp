@@ -47,7 +47,7 @@ public:
             addHand(StepCode::HandBelowHip, 0.0, m_band.top);
             addHand(StepCode::HandAboveKnee, m_band.bottom, 1.0);
         }
-        add(StepCode::FrontLine, FigureKind::Line, {m_thigh.spine, m_thigh.patella});
+        add(StepCode::FrontLine, FigureKind::Line, frontLine());
         add(StepCode::Region, FigureKind::Closed, region.corners());
         add(StepCode::IdealPoint, FigureKind::Point, {ideal});
         return std::move(m_steps);
@@ -57,6 +57,16 @@ private:
     void add(StepCode code, FigureKind kind, std::vector<Point> points)
     {
         m_steps.push_back({code, kind, std::move(points)});
+    }
+    // From spine to patella; from the side it is seen edge-on, along the front of the thigh.
+    [[nodiscard]] std::vector<Point> frontLine() const
+    {
+        if (m_thigh.sight == LimbSight::FromFront)
+            return {m_thigh.spine, m_thigh.patella};
+        std::vector<Point> points;
+        for (int i = 0; i <= kSideRows; ++i)
+            points.push_back(m_thigh.shownAt(0.0, static_cast<double>(i) / kSideRows));
+        return points;
     }
     // From the front line to the outer line, and as far behind as the view shows.
     [[nodiscard]] std::vector<Point> across(double along) const

@@ -19,16 +19,38 @@ TEST(SettingsTest, WhatIsSavedIsLoadedByTheNextStart)
     kept.runLength = 25;
     kept.help = HelpLevel::Nothing;
     kept.asksSide = false;
+    kept.byHand = true;
     kept.mix = {SiteSet::only(Site::Ventrogluteal), false};
     kept.own.choose(Convention::DeltoidHalfway);
     kept.own.choose(Convention::VentroglutealMedians);
-    kept.own.handLength = Cm{17.4};
     StoredSettings(file).save(kept);
     EXPECT_EQ(StoredSettings(file).load(), kept);
     kept.own = {};
     kept.mix.sites = {{true, true, false}};
     StoredSettings(file).save(kept);
     EXPECT_EQ(StoredSettings(file).load(), kept);
+}
+
+TEST(SettingsTest, AHandThatOlderProgramsWroteIsReadAndNoneIsWrittenAnyMore)
+{
+    const QTemporaryDir folder;
+    const QString name = folder.filePath(QStringLiteral("older.ini"));
+    const auto write = [&](const char* text) {
+        QFile file(name);
+        ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(text);
+    };
+    write("[practice]\nhand_cm=17.4\n");
+    Preferences read = StoredSettings(name).load();
+    EXPECT_EQ(read.own.handLength, std::optional(Cm{17.4}));
+    read.own.handLength = Cm{20.0};
+    read.own.fingerWidth = Cm{1.5};
+    StoredSettings(name).save(read);
+    EXPECT_EQ(StoredSettings(name).load().own.handLength, std::optional(Cm{17.4}))
+        << "what was written stays until the store has it, whatever happens to the store";
+    write("");
+    StoredSettings(name).save(read);
+    EXPECT_EQ(StoredSettings(name).load().own, OwnChoices{}) << "a hand is the profile's";
 }
 
 TEST(SettingsTest, NothingStoredReadsAsTheDefaults)

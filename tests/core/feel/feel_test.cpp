@@ -80,13 +80,27 @@ TEST(FeelTest, APressOutsideTheBodyOrNowhereIsRefused)
 TEST(FeelTest, OverACornerItIsHardAndAPoint)
 {
     const LeanHip hip;
-    for (const Point corner : {hip.spine, hip.tubercle, hip.trochanter}) {
+    for (const Point corner : {hip.spine, hip.tubercle}) {
         const Feel feel = hip.at(corner);
         EXPECT_EQ(feel.firmness, Firmness::Hard);
         EXPECT_EQ(feel.shape, BoneShape::Point);
         EXPECT_NEAR(feel.away.value(), 0.0, 1e-9);
         EXPECT_FALSE(feel.toward);
     }
+}
+
+// Only there does nothing of it lie to one side.
+TEST(FeelTest, AKnobIsBroadToItsVeryTop)
+{
+    const LeanHip hip;
+    const Feel top = hip.at(hip.trochanter);
+    EXPECT_EQ(top.firmness, Firmness::Hard);
+    EXPECT_EQ(top.shape, BoneShape::Broad);
+    EXPECT_FALSE(top.toward);
+    const Feel beside = hip.at(hip.trochanter + Point{0.9, 0.0});
+    EXPECT_EQ(beside.shape, BoneShape::Broad);
+    EXPECT_TRUE(beside.toward);
+    EXPECT_EQ(beside.bone, top.bone);
 }
 
 TEST(FeelTest, TheTubercleIsFeltOnItsCrestWhileUnderTheFinger)

@@ -61,6 +61,9 @@ TEST(BuildGradeTest, ASlipsEffectIsTheFlawlessBuildButForThatSlip)
     EXPECT_NE(steps[1].effect->grade.verdict, Verdict::OnTarget);
     // The finger that went with the palm is the palm's slip.
     EXPECT_EQ(steps[2].slip, Slip::None);
+    EXPECT_TRUE(steps[2].carried);
+    EXPECT_NEAR(steps[2].amount.value(), 4.0, 1e-6);
+    EXPECT_FALSE(steps[0].carried);
 }
 
 TEST(BuildGradeTest, TheWrongHandIsNamedAndOpensInFront)

@@ -1,0 +1,20 @@
+// The steps that bring a store of any age to the tables of today, in order. Each runs in a
+// transaction of its own; a store's version is the number of steps it has behind it.
+//
+// A step that has been released is never changed. The words are those both SQLite and PostgreSQL
+// understand.
+#pragma once
+
+#include <QString>
+#include <span>
+#include <vector>
+
+namespace fb {
+
+struct Migration {
+    std::vector<QString> statements;
+};
+
+[[nodiscard]] std::span<const Migration> migrations();
+
+}  // namespace fb

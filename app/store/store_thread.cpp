@@ -1,0 +1,55 @@
+#include "app/store/store_thread.h"
+
+#include <QPointer>
+#include <utility>
+
+namespace fb {
+
+StoreThread::StoreThread(QString file) : m_file(std::move(file))
+{
+    m_room.moveToThread(&m_thread);
+    m_thread.start();
+}
+
+StoreThread::~StoreThread()
+{
+    // Behind all that was asked. A connection is closed by the thread that opened it.
+    QMetaObject::invokeMethod(
+        &m_room,
+        [this] {
+            m_store.reset();
+            m_room.moveToThread(nullptr);
+            m_thread.quit();
+        },
+        Qt::QueuedConnection);
+    m_thread.wait();
+}
+
+void StoreThread::ask(QObject* asker, Work work)
+{
+    const auto inThread = [this, asker = QPointer<QObject>(asker), work = std::move(work)] {
+        const auto answer = [asker, then = work(access())] {
+            if (asker && then)
+                then();
+        };
+        QMetaObject::invokeMethod(this, answer, Qt::QueuedConnection);
+    };
+    QMetaObject::invokeMethod(&m_room, inThread, Qt::QueuedConnection);
+}
+
+std::optional<Fault> StoreThread::takeTold() { return std::exchange(m_told, std::nullopt); }
+
+Result<Store*> StoreThread::access()
+{
+    if (!m_store) {
+        auto opened = Store::open(m_file);
+        if (!opened)
+            return tl::unexpected(opened.error());
+        m_store = std::move(opened->store);
+        if (opened->told)
+            m_told = opened->told;
+    }
+    return m_store.get();
+}
+
+}  // namespace fb

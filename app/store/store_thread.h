@@ -1,0 +1,42 @@
+// A thread of its own for a store: work is handed in, done in order, and answered in the thread that
+// asked. The window never waits for the disk.
+#pragma once
+
+#include <QObject>
+#include <QThread>
+#include <functional>
+#include <memory>
+#include <optional>
+
+#include "app/store/store.h"
+
+namespace fb {
+
+class StoreThread : public QObject {
+public:
+    using Then = std::function<void()>;
+    // Gets the open store, or why there is none; what it returns is done in the asker's thread.
+    using Work = std::function<Then(const Result<Store*>&)>;
+
+    // Opens the file with the first work, and again with every other until that succeeds.
+    explicit StoreThread(QString file);
+    // Waits until everything asked so far is on disk; nothing is answered any more.
+    ~StoreThread() override;
+
+    // From the thread this object lives in; the asker lives there too. No answer once it is gone.
+    void ask(QObject* asker, Work work);
+
+    // In a work only: what opening told and nobody has been told yet.
+    [[nodiscard]] std::optional<Fault> takeTold();
+
+private:
+    Result<Store*> access();
+
+    QString m_file;
+    QThread m_thread;
+    QObject m_room;  // lives in the thread
+    std::unique_ptr<Store> m_store;
+    std::optional<Fault> m_told;
+};
+
+}  // namespace fb
