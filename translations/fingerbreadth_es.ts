@@ -220,6 +220,63 @@
         <source>The view “%1” does not show the site “%2”; choose from %3.</source>
         <translation>La vista «%1» no muestra la zona de inyección «%2»; elija entre %3.</translation>
     </message>
+    <message>
+        <source>The construction is not whole; set what is missing, then go on.</source>
+        <translation>La construcción no está completa; coloque lo que falta y después continúe.</translation>
+    </message>
+    <message>
+        <source>The construction is not whole; set “%1”, then go on.</source>
+        <translation>La construcción no está completa; coloque «%1» y después continúe.</translation>
+    </message>
+    <message>
+        <source>No landmark is set yet; feel for one, plant a flag on it and name it.</source>
+        <translation>Todavía no hay ningún punto de referencia; palpe uno, plante en él una bandera y póngale nombre.</translation>
+    </message>
+    <message>
+        <source>Nothing is built yet; build the site from your landmarks, then mark it.</source>
+        <translation>Todavía no hay nada construido; construya la zona a partir de sus puntos de referencia y después coloque la marca.</translation>
+    </message>
+    <message>
+        <source>The site is not marked yet; mark it on the skin.</source>
+        <translation>La zona todavía no está marcada; coloque la marca sobre la piel.</translation>
+    </message>
+    <message>
+        <source>“%1” is no landmark known here; choose a name from the list or check the spelling.</source>
+        <translation>«%1» no es un punto de referencia conocido aquí; elija un nombre de la lista o revise la ortografía.</translation>
+    </message>
+    <message>
+        <source>“%1” could mean one landmark or another; write out its full name or choose it from the list.</source>
+        <translation>«%1» podría ser un punto de referencia u otro; escriba el nombre completo o elíjalo de la lista.</translation>
+    </message>
+    <message>
+        <source>Nothing is felt yet; press on the skin first, then plant a flag there.</source>
+        <translation>Todavía no se ha palpado nada; presione primero sobre la piel y después plante ahí una bandera.</translation>
+    </message>
+    <message>
+        <source>Your profile cannot be saved in %1; check that you may write there and that there is room.</source>
+        <translation>Su perfil no se puede guardar en %1; compruebe que tiene permiso para escribir ahí y que queda espacio.</translation>
+    </message>
+    <message>
+        <source>The saved profile %1 is damaged and cannot be read; enter your measures again.</source>
+        <translation>El perfil guardado %1 está dañado y no se puede leer; introduzca de nuevo sus medidas.</translation>
+    </message>
+    <message>
+        <source>The saved profile %1 is damaged and was put aside as %2; enter your measures again.</source>
+        <translation>El perfil guardado %1 está dañado y se ha apartado como %2; introduzca de nuevo sus medidas.</translation>
+    </message>
+    <message>
+        <source>The saved profile %1 was written by a newer version of this program; use that version, or move the file away.</source>
+        <translation>El perfil guardado %1 lo escribió una versión más reciente de este programa; use esa versión o quite el archivo de ahí.</translation>
+    </message>
+    <message>
+        <source>A finger measures %1 to %2 cm across its middle joint; give a width in that range.</source>
+        <extracomment>Width of the learner&apos;s own finger.</extracomment>
+        <translation>Un dedo mide de %1 a %2 cm de ancho en la articulación media; indique una anchura dentro de ese intervalo.</translation>
+    </message>
+    <message>
+        <source>The finger width %1 cm is outside %2 to %3 cm; measure straight across the middle joint of the index finger.</source>
+        <translation>La anchura del dedo de %1 cm está fuera del intervalo de %2 a %3 cm; mida en línea recta la articulación media del dedo índice.</translation>
+    </message>
 </context>
 <context>
     <name>fb::AboutDialog</name>
@@ -254,6 +311,683 @@
     <message>
         <source>Sources</source>
         <translation>Fuentes</translation>
+    </message>
+</context>
+<context>
+    <name>fb::BuildPanel</name>
+    <message>
+        <source>Upper row</source>
+        <extracomment>Of the thigh between the lines across it.</extracomment>
+        <translation>Fila superior</translation>
+    </message>
+    <message>
+        <source>Middle row</source>
+        <translation>Fila media</translation>
+    </message>
+    <message>
+        <source>Lower row</source>
+        <translation>Fila inferior</translation>
+    </message>
+    <message>
+        <source>Inside the front line</source>
+        <extracomment>Of the thigh beside and between the front line and the outer line.</extracomment>
+        <translation>Por dentro de la línea anterior</translation>
+    </message>
+    <message>
+        <source>Between the two lines</source>
+        <translation>Entre las dos líneas</translation>
+    </message>
+    <message>
+        <source>Behind the outer line</source>
+        <translation>Detrás de la línea externa</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Fila</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Columna</translation>
+    </message>
+    <message>
+        <source>Row of the field</source>
+        <translation>Fila del campo</translation>
+    </message>
+    <message>
+        <source>Column of the field</source>
+        <translation>Columna del campo</translation>
+    </message>
+    <message>
+        <source>Parts of the construction</source>
+        <translation>Partes de la construcción</translation>
+    </message>
+    <message>
+        <source>Everything is set. Move what is not right yet, or go on to mark.</source>
+        <translation>Todo está colocado. Mueva lo que aún no esté bien o pase a la marca.</translation>
+    </message>
+    <message>
+        <source>%1, set</source>
+        <extracomment>Told to a screen reader of a part of the construction.</extracomment>
+        <translation>%1, colocado</translation>
+    </message>
+    <message>
+        <source>%1, not set</source>
+        <translation>%1, sin colocar</translation>
+    </message>
+</context>
+<context>
+    <name>fb::BuildWords</name>
+    <message>
+        <source>Set the ends of the thigh, set off a handbreadth at either end, lay the front line and the outer line, then choose the field.</source>
+        <translation>Coloque los extremos del muslo, deje el ancho de una mano en cada extremo, trace la línea anterior y la línea externa y después elija el campo.</translation>
+    </message>
+    <message>
+        <source>Lay your fingers below the acromion, then set the base and the apex of the triangle.</source>
+        <translation>Coloque los dedos debajo del acromion y después ponga la base y el vértice del triángulo.</translation>
+    </message>
+    <message>
+        <source>Draw the line from the acromion to the deltoid tuberosity and halve it.</source>
+        <translation>Trace la línea del acromion a la tuberosidad deltoidea y divídala por la mitad.</translation>
+    </message>
+    <message>
+        <source>Set the ends of the thigh, divide it into thirds, lay the front line and the outer line, then choose the field.</source>
+        <translation>Coloque los extremos del muslo, divídalo en tercios, trace la línea anterior y la línea externa y después elija el campo.</translation>
+    </message>
+    <message>
+        <source>Choose your hand, lay its palm, point the index finger and open the middle finger.</source>
+        <translation>Elija la mano, apoye la palma, apunte con el dedo índice y abra el dedo medio.</translation>
+    </message>
+    <message>
+        <source>Set the three corners of the triangle, then draw a line from each to the middle of the side facing it.</source>
+        <translation>Coloque los tres vértices del triángulo y después trace desde cada uno una línea al centro del lado opuesto.</translation>
+    </message>
+    <message>
+        <source>Lay the upper edge of your fingers on the lateral edge of the acromion.</source>
+        <translation>Coloque el borde superior de los dedos sobre el borde lateral del acromion.</translation>
+    </message>
+    <message>
+        <source>Turn your fingers until they lie square to the arm.</source>
+        <translation>Gire los dedos hasta que queden perpendiculares al brazo.</translation>
+    </message>
+    <message>
+        <source>Set one end of the base on the front corner of the acromion.</source>
+        <translation>Coloque un extremo de la base en la esquina anterior del acromion.</translation>
+    </message>
+    <message>
+        <source>Set the other end of the base on the back corner of the acromion.</source>
+        <translation>Coloque el otro extremo de la base en la esquina posterior del acromion.</translation>
+    </message>
+    <message>
+        <source>Set the apex on the mid-lateral line, at armpit level.</source>
+        <translation>Coloque el vértice en la línea media lateral, al nivel de la axila.</translation>
+    </message>
+    <message>
+        <source>Set the upper end of the line on the lateral edge of the acromion.</source>
+        <translation>Coloque el extremo superior de la línea en el borde lateral del acromion.</translation>
+    </message>
+    <message>
+        <source>Set the lower end of the line on the deltoid tuberosity.</source>
+        <translation>Coloque el extremo inferior de la línea en la tuberosidad deltoidea.</translation>
+    </message>
+    <message>
+        <source>Slide this point until it halves the line.</source>
+        <translation>Deslice este punto hasta que divida la línea por la mitad.</translation>
+    </message>
+    <message>
+        <source>Lay the front line down the middle of the front of the thigh, toward the middle of the patella.</source>
+        <translation>Trace la línea anterior por el centro de la cara anterior del muslo, hacia el centro de la rótula.</translation>
+    </message>
+    <message>
+        <source>Turn the hand until the index fingertip rests on the anterior superior iliac spine.</source>
+        <translation>Gire la mano hasta que la punta del dedo índice se apoye en la espina ilíaca anterosuperior.</translation>
+    </message>
+    <message>
+        <source>Set this corner on the greater trochanter.</source>
+        <translation>Coloque este vértice sobre el trocánter mayor.</translation>
+    </message>
+    <message>
+        <source>Set this corner on the iliac tubercle.</source>
+        <translation>Coloque este vértice sobre el tubérculo ilíaco.</translation>
+    </message>
+    <message>
+        <source>Set this corner on the anterior superior iliac spine.</source>
+        <translation>Coloque este vértice sobre la espina ilíaca anterosuperior.</translation>
+    </message>
+    <message>
+        <source>Slide the end of the line from the trochanter to the middle of the side facing it.</source>
+        <translation>Deslice el final de la línea del trocánter hasta el centro del lado opuesto.</translation>
+    </message>
+    <message>
+        <source>Slide the end of the line from the tubercle to the middle of the side facing it.</source>
+        <translation>Deslice el final de la línea del tubérculo hasta el centro del lado opuesto.</translation>
+    </message>
+    <message>
+        <source>Slide the end of the line from the iliac spine to the middle of the side facing it.</source>
+        <translation>Deslice el final de la línea de la espina ilíaca hasta el centro del lado opuesto.</translation>
+    </message>
+    <message>
+        <source>Feel</source>
+        <extracomment>The three stages of finding a site by hand, as short words on buttons.</extracomment>
+        <translation>Palpar</translation>
+    </message>
+    <message>
+        <source>Build</source>
+        <translation>Construir</translation>
+    </message>
+    <message>
+        <source>Mark it</source>
+        <extracomment>The stage in which the site is marked (a verb).</extracomment>
+        <translation>Poner la marca</translation>
+    </message>
+    <message numerus="yes">
+        <source>Feel for the %n landmark(s) this site is built from. Plant a flag on each and name it.</source>
+        <translation>
+            <numerusform>Palpe el %n punto de referencia con el que se construye esta zona. Plante en él una bandera y póngale nombre.</numerusform>
+            <numerusform>Palpe los %n puntos de referencia con los que se construye esta zona. Plante en cada uno una bandera y póngale nombre.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Fingers</source>
+        <extracomment>What can be taken hold of and moved, as short names.</extracomment>
+        <translation>Dedos</translation>
+    </message>
+    <message>
+        <source>Turn of the fingers</source>
+        <translation>Giro de los dedos</translation>
+    </message>
+    <message>
+        <source>Base, front end</source>
+        <translation>Base, extremo anterior</translation>
+    </message>
+    <message>
+        <source>Base, back end</source>
+        <translation>Base, extremo posterior</translation>
+    </message>
+    <message>
+        <source>Apex</source>
+        <translation>Vértice</translation>
+    </message>
+    <message>
+        <source>Line, upper end</source>
+        <translation>Línea, extremo superior</translation>
+    </message>
+    <message>
+        <source>Line, lower end</source>
+        <translation>Línea, extremo inferior</translation>
+    </message>
+    <message>
+        <source>Middle of the line</source>
+        <translation>Mitad de la línea</translation>
+    </message>
+    <message>
+        <source>Front line</source>
+        <translation>Línea anterior</translation>
+    </message>
+    <message>
+        <source>Outer line</source>
+        <translation>Línea externa</translation>
+    </message>
+    <message>
+        <source>Palm</source>
+        <translation>Palma</translation>
+    </message>
+    <message>
+        <source>Index fingertip</source>
+        <translation>Punta del dedo índice</translation>
+    </message>
+    <message>
+        <source>Middle fingertip</source>
+        <translation>Punta del dedo medio</translation>
+    </message>
+    <message>
+        <source>Corner at the trochanter</source>
+        <translation>Vértice del trocánter</translation>
+    </message>
+    <message>
+        <source>Corner at the tubercle</source>
+        <translation>Vértice del tubérculo</translation>
+    </message>
+    <message>
+        <source>Corner at the iliac spine</source>
+        <translation>Vértice de la espina ilíaca</translation>
+    </message>
+    <message>
+        <source>Line from the trochanter</source>
+        <translation>Línea desde el trocánter</translation>
+    </message>
+    <message>
+        <source>Line from the tubercle</source>
+        <translation>Línea desde el tubérculo</translation>
+    </message>
+    <message>
+        <source>Line from the iliac spine</source>
+        <translation>Línea desde la espina ilíaca</translation>
+    </message>
+    <message>
+        <source>Which hand</source>
+        <translation>Qué mano</translation>
+    </message>
+    <message>
+        <source>How many fingers</source>
+        <translation>Cuántos dedos</translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <extracomment>A field of the thigh between the lines laid over it.</extracomment>
+        <translation>Campo</translation>
+    </message>
+    <message>
+        <source>Which hand do you lay on this hip?</source>
+        <translation>¿Qué mano apoya sobre esta cadera?</translation>
+    </message>
+    <message>
+        <source>How many fingers do you lay below the acromion?</source>
+        <translation>¿Cuántos dedos coloca debajo del acromion?</translation>
+    </message>
+    <message>
+        <source>Which field holds the site?</source>
+        <translation>¿En qué campo está la zona?</translation>
+    </message>
+    <message>
+        <source>Left hand</source>
+        <extracomment>The hand of whoever gives the injection.</extracomment>
+        <translation>Mano izquierda</translation>
+    </message>
+    <message>
+        <source>Right hand</source>
+        <translation>Mano derecha</translation>
+    </message>
+    <message>
+        <source>Two fingers</source>
+        <translation>Dos dedos</translation>
+    </message>
+    <message>
+        <source>Three fingers</source>
+        <translation>Tres dedos</translation>
+    </message>
+    <message>
+        <source>Middle field, on the inner side of the front line</source>
+        <translation>Campo medio, por dentro de la línea anterior</translation>
+    </message>
+    <message>
+        <source>Middle field, between front line and outer line</source>
+        <translation>Campo medio, entre la línea anterior y la línea externa</translation>
+    </message>
+    <message>
+        <source>Middle field, behind the outer line</source>
+        <translation>Campo medio, detrás de la línea externa</translation>
+    </message>
+    <message>
+        <source>Now mark the site: on the middle of the outer side, inside the triangle, at the lower edge of your fingers.</source>
+        <translation>Ahora coloque la marca en la zona: en el centro de la cara externa, dentro del triángulo, en el borde inferior de sus dedos.</translation>
+    </message>
+    <message>
+        <source>Now mark the site: where you halved the line.</source>
+        <translation>Ahora coloque la marca en la zona: donde dividió la línea por la mitad.</translation>
+    </message>
+    <message>
+        <source>Now mark the site: in the field you chose, nearer the outer line than the front line.</source>
+        <translation>Ahora coloque la marca en la zona: en el campo que eligió, más cerca de la línea externa que de la anterior.</translation>
+    </message>
+    <message>
+        <source>Now mark the site: in the middle of the V between index and middle finger. Then take the hand away before the needle comes.</source>
+        <translation>Ahora coloque la marca en la zona: en el centro de la V entre el dedo índice y el dedo medio. Después retire la mano antes de que llegue la aguja.</translation>
+    </message>
+    <message>
+        <source>Now mark the site: where the three lines cross.</source>
+        <translation>Ahora coloque la marca en la zona: donde se cruzan las tres líneas.</translation>
+    </message>
+    <message>
+        <source>Set the hip end of the thigh at the greater trochanter.</source>
+        <translation>Coloque el extremo del muslo del lado de la cadera en el trocánter mayor.</translation>
+    </message>
+    <message>
+        <source>Set the knee end of the thigh at the lateral femoral condyle.</source>
+        <translation>Coloque el extremo del muslo del lado de la rodilla en el cóndilo femoral lateral.</translation>
+    </message>
+    <message>
+        <source>Lay one line across, a handbreadth below the greater trochanter.</source>
+        <translation>Trace una línea transversal, al ancho de una mano por debajo del trocánter mayor.</translation>
+    </message>
+    <message>
+        <source>Lay one line across, where the third next to the hip ends.</source>
+        <translation>Trace una línea transversal, donde termina el tercio junto a la cadera.</translation>
+    </message>
+    <message>
+        <source>Lay the other line across, a handbreadth above the knee.</source>
+        <translation>Trace la otra línea transversal, al ancho de una mano por encima de la rodilla.</translation>
+    </message>
+    <message>
+        <source>Lay the other line across, where the third next to the knee begins.</source>
+        <translation>Trace la otra línea transversal, donde empieza el tercio junto a la rodilla.</translation>
+    </message>
+    <message>
+        <source>Lay the outer line down the middle of the outer side of the thigh.</source>
+        <translation>Trace la línea externa por el centro de la cara externa del muslo.</translation>
+    </message>
+    <message>
+        <source>Lay your palm over the greater trochanter, the thumb toward the groin.</source>
+        <translation>Apoye la palma sobre el trocánter mayor, con el pulgar hacia la ingle.</translation>
+    </message>
+    <message>
+        <source>Spread the middle finger back toward the iliac crest, as wide as it goes.</source>
+        <translation>Separe el dedo medio hacia atrás, hacia la cresta ilíaca, todo lo que dé.</translation>
+    </message>
+    <message>
+        <source>Thigh, hip end</source>
+        <translation>Muslo, extremo de la cadera</translation>
+    </message>
+    <message>
+        <source>Thigh, knee end</source>
+        <translation>Muslo, extremo de la rodilla</translation>
+    </message>
+    <message>
+        <source>Line across, near the hip</source>
+        <translation>Línea transversal, junto a la cadera</translation>
+    </message>
+    <message>
+        <source>Line across, near the knee</source>
+        <translation>Línea transversal, junto a la rodilla</translation>
+    </message>
+    <message>
+        <source>Field next to the hip, on the inner side of the front line</source>
+        <extracomment>Fields of the thigh: rows from hip to knee, columns from its inner side to its back.</extracomment>
+        <translation>Campo junto a la cadera, por dentro de la línea anterior</translation>
+    </message>
+    <message>
+        <source>Field next to the hip, between front line and outer line</source>
+        <translation>Campo junto a la cadera, entre la línea anterior y la línea externa</translation>
+    </message>
+    <message>
+        <source>Field next to the hip, behind the outer line</source>
+        <translation>Campo junto a la cadera, detrás de la línea externa</translation>
+    </message>
+    <message>
+        <source>Field next to the knee, on the inner side of the front line</source>
+        <translation>Campo junto a la rodilla, por dentro de la línea anterior</translation>
+    </message>
+    <message>
+        <source>Field next to the knee, between front line and outer line</source>
+        <translation>Campo junto a la rodilla, entre la línea anterior y la línea externa</translation>
+    </message>
+    <message>
+        <source>Field next to the knee, behind the outer line</source>
+        <translation>Campo junto a la rodilla, detrás de la línea externa</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ByHandBar</name>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>Start over</source>
+        <extracomment>Takes away everything that was set in this stage; can be undone.</extracomment>
+        <translation>Empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>Take away everything set in this stage; it can be undone</source>
+        <translation>Quitar todo lo colocado en esta etapa; se puede deshacer</translation>
+    </message>
+    <message>
+        <source>Watch once</source>
+        <extracomment>The program shows, once, how this site is found.</extracomment>
+        <translation>Ver una vez</translation>
+    </message>
+    <message>
+        <source>Already shown for this request</source>
+        <translation>Ya se ha mostrado en este caso</translation>
+    </message>
+    <message>
+        <source>See once how this site is found; the attempt will say so</source>
+        <translation>Ver una vez cómo se localiza esta zona; constará en el intento</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ByHandPanel</name>
+    <message>
+        <source>You had watched how it is done before you were graded.</source>
+        <translation>Antes de la evaluación había visto cómo se hace.</translation>
+    </message>
+    <message>
+        <source>Landmarks</source>
+        <extracomment>Above a list of what was found, bone by bone.</extracomment>
+        <translation>Puntos de referencia</translation>
+    </message>
+    <message>
+        <source>Construction</source>
+        <extracomment>Above a list of what was built, step by step.</extracomment>
+        <translation>Construcción</translation>
+    </message>
+    <message>
+        <source>%1: right.</source>
+        <extracomment>A step of the construction that was done right.</extracomment>
+        <translation>%1: correcto.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ByHandScene</name>
+    <message>
+        <source>Yours</source>
+        <translation>Lo suyo</translation>
+    </message>
+    <message>
+        <source>Yours: %1</source>
+        <extracomment>What the learner has set; %1 is a part of the construction, as in a list.</extracomment>
+        <translation>Lo suyo: %1</translation>
+    </message>
+    <message>
+        <source>By your hand</source>
+        <extracomment>Where a needle would have gone by the learner&apos;s own construction.</extracomment>
+        <translation>Según su mano</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ByHandWords</name>
+    <message>
+        <source>The flag “%1” stands on its place.</source>
+        <translation>La bandera «%1» está en su lugar.</translation>
+    </message>
+    <message>
+        <source>all %1</source>
+        <extracomment>How many landmarks or steps were right: every one of so many.</extracomment>
+        <translation>los %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>How many landmarks or steps were right: &quot;3 of 4&quot;.</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <extracomment>Of a landmark that was to be found.</extracomment>
+        <translation>Localizado</translation>
+    </message>
+    <message>
+        <source>Nearly found</source>
+        <translation>Casi localizado</translation>
+    </message>
+    <message>
+        <source>Not found</source>
+        <translation>No localizado</translation>
+    </message>
+    <message>
+        <source>Wrong name</source>
+        <translation>Nombre equivocado</translation>
+    </message>
+    <message>
+        <source>No flag</source>
+        <translation>Sin bandera</translation>
+    </message>
+    <message>
+        <source>%1: found, right on it.</source>
+        <extracomment>In these %1 is the name of a landmark.</extracomment>
+        <translation>%1: localizado, justo encima.</translation>
+    </message>
+    <message>
+        <source>%1: found, %2 away.</source>
+        <translation>%1: localizado, a %2.</translation>
+    </message>
+    <message>
+        <source>%1: nearly found, your flag is %2.</source>
+        <extracomment>%2 is an offset: &quot;1.4 cm too high&quot;.</extracomment>
+        <translation>%1: casi localizado, su bandera queda %2.</translation>
+    </message>
+    <message>
+        <source>%1: not found, your flag is %2. It stands on another landmark: %3.</source>
+        <translation>%1: no localizado, su bandera queda %2. Está en otro punto de referencia: %3.</translation>
+    </message>
+    <message>
+        <source>%1: not found, your flag is %2.</source>
+        <translation>%1: no localizado, su bandera queda %2.</translation>
+    </message>
+    <message>
+        <source>The place is right; its name is “%1”, not “%2”.</source>
+        <translation>El lugar es correcto; se llama «%1», no «%2».</translation>
+    </message>
+    <message>
+        <source>%1: you planted no flag on it.</source>
+        <translation>%1: no plantó ninguna bandera en él.</translation>
+    </message>
+    <message>
+        <source>Landmarks found</source>
+        <extracomment>The three parts of a grade, each with its verdict beside it.</extracomment>
+        <translation>Puntos de referencia localizados</translation>
+    </message>
+    <message>
+        <source>Built right</source>
+        <translation>Construcción correcta</translation>
+    </message>
+    <message>
+        <source>Marked right</source>
+        <translation>Marca correcta</translation>
+    </message>
+    <message>
+        <source>Found, built and marked as it is taught.</source>
+        <translation>Localizado, construido y marcado como se enseña.</translation>
+    </message>
+    <message>
+        <source>Landmarks and construction were right; only the mark misses the site they show.</source>
+        <translation>Los puntos de referencia y la construcción eran correctos; solo la marca no está en la zona que señalan.</translation>
+    </message>
+    <message>
+        <source>The point is right, but your hand would not have led you there.</source>
+        <translation>El punto es correcto, pero su mano no le habría llevado hasta él.</translation>
+    </message>
+    <message>
+        <source>Your lab notes the construction, but does not count it.</source>
+        <translation>Su laboratorio anota la construcción, pero no la cuenta.</translation>
+    </message>
+    <message>
+        <source>No flag was planted on “%1”.</source>
+        <extracomment>What went wrong first, under that heading; %1 is the name of a landmark, as in a list.</extracomment>
+        <translation>No se plantó ninguna bandera en «%1».</translation>
+    </message>
+    <message>
+        <source>“%1” was felt, but it was given another name.</source>
+        <translation>Se palpó «%1», pero se le dio otro nombre.</translation>
+    </message>
+    <message>
+        <source>The flag “%1” does not stand on its place; what is built on it is off with it.</source>
+        <translation>La bandera «%1» no está en su lugar; lo que se construye a partir de ella se desvía igual.</translation>
+    </message>
+    <message>
+        <source>The flag “%1” stands a little beside its place.</source>
+        <translation>La bandera «%1» está un poco desviada de su lugar.</translation>
+    </message>
+    <message>
+        <source>It was the wrong hand for this hip.</source>
+        <translation>No era la mano correcta para esta cadera.</translation>
+    </message>
+    <message>
+        <source>The palm did not lie over the greater trochanter.</source>
+        <translation>La palma no estaba sobre el trocánter mayor.</translation>
+    </message>
+    <message>
+        <source>The index fingertip did not rest on the anterior superior iliac spine.</source>
+        <translation>La punta del dedo índice no se apoyaba en la espina ilíaca anterosuperior.</translation>
+    </message>
+    <message>
+        <source>The index fingertip rested on the iliac crest instead of the anterior superior iliac spine.</source>
+        <translation>La punta del dedo índice se apoyaba en la cresta ilíaca en vez de la espina ilíaca anterosuperior.</translation>
+    </message>
+    <message>
+        <source>The fingers were hardly opened.</source>
+        <translation>Los dedos apenas se abrieron.</translation>
+    </message>
+    <message>
+        <source>A corner of the triangle did not lie on the greater trochanter.</source>
+        <translation>Un vértice del triángulo no estaba sobre el trocánter mayor.</translation>
+    </message>
+    <message>
+        <source>A corner of the triangle did not lie on the iliac tubercle.</source>
+        <translation>Un vértice del triángulo no estaba sobre el tubérculo ilíaco.</translation>
+    </message>
+    <message>
+        <source>A corner of the triangle did not lie on the anterior superior iliac spine.</source>
+        <translation>Un vértice del triángulo no estaba sobre la espina ilíaca anterosuperior.</translation>
+    </message>
+    <message>
+        <source>A median missed the middle of its side.</source>
+        <translation>Una mediana no llegó al centro de su lado.</translation>
+    </message>
+    <message>
+        <source>The fingers were not laid at the edge of the acromion.</source>
+        <translation>Los dedos no se colocaron en el borde del acromion.</translation>
+    </message>
+    <message>
+        <source>The fingers did not lie square to the arm.</source>
+        <translation>Los dedos no estaban perpendiculares al brazo.</translation>
+    </message>
+    <message>
+        <source>The number of fingers did not suit this arm.</source>
+        <translation>El número de dedos no correspondía a este brazo.</translation>
+    </message>
+    <message>
+        <source>The base of the triangle did not lie on the acromion.</source>
+        <translation>La base del triángulo no estaba sobre el acromion.</translation>
+    </message>
+    <message>
+        <source>The apex of the triangle did not lie mid-lateral at armpit level.</source>
+        <translation>El vértice del triángulo no estaba en la línea media lateral al nivel de la axila.</translation>
+    </message>
+    <message>
+        <source>The upper end was not set on its landmark.</source>
+        <extracomment>The upper end of a line on the arm, or of the thigh.</extracomment>
+        <translation>El extremo superior no se colocó en su punto de referencia.</translation>
+    </message>
+    <message>
+        <source>The lower end was not set on its landmark.</source>
+        <translation>El extremo inferior no se colocó en su punto de referencia.</translation>
+    </message>
+    <message>
+        <source>The line was not halved.</source>
+        <translation>La línea no se dividió por la mitad.</translation>
+    </message>
+    <message>
+        <source>The thigh was divided unevenly.</source>
+        <translation>El muslo se dividió de forma desigual.</translation>
+    </message>
+    <message>
+        <source>The front line did not run down the middle of the front of the thigh.</source>
+        <translation>La línea anterior no bajaba por el centro de la cara anterior del muslo.</translation>
+    </message>
+    <message>
+        <source>The outer line did not run down the outer side of the thigh.</source>
+        <translation>La línea externa no bajaba por la cara externa del muslo.</translation>
+    </message>
+    <message>
+        <source>The wrong field of the thigh was chosen.</source>
+        <translation>Se eligió un campo equivocado del muslo.</translation>
+    </message>
+    <message>
+        <source>The mark misses the site.</source>
+        <translation>La marca no está en la zona.</translation>
     </message>
 </context>
 <context>
@@ -606,6 +1340,171 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Policy files (*.json)</source>
         <translation>Archivos de normativa (*.json)</translation>
+    </message>
+</context>
+<context>
+    <name>fb::FeelPanel</name>
+    <message>
+        <source>Its name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>Name of the landmark under your finger</source>
+        <translation>Nombre del punto de referencia bajo su dedo</translation>
+    </message>
+    <message>
+        <source>Choose a name from the list or type it</source>
+        <translation>Elija un nombre de la lista o escríbalo</translation>
+    </message>
+    <message>
+        <source>Plant flag</source>
+        <translation>Plantar bandera</translation>
+    </message>
+    <message>
+        <source>Your flags</source>
+        <extracomment>Above a list of landmarks the learner has found and named.</extracomment>
+        <translation>Sus banderas</translation>
+    </message>
+    <message>
+        <source>Nothing: beside the body</source>
+        <translation>Nada: fuera del cuerpo</translation>
+    </message>
+    <message>
+        <source>Put your finger back on the skin.</source>
+        <translation>Vuelva a poner el dedo sobre la piel.</translation>
+    </message>
+    <message>
+        <source>Nothing felt yet</source>
+        <translation>Nada palpado todavía</translation>
+    </message>
+    <message>
+        <source>Press on the skin, or move the cross with the arrow keys.</source>
+        <translation>Presione sobre la piel o mueva la cruz con las flechas.</translation>
+    </message>
+    <message>
+        <source>Planted. It is spelled “%1”.</source>
+        <translation>Plantada. Se escribe «%1».</translation>
+    </message>
+    <message>
+        <source>Planted: %1.</source>
+        <translation>Plantada: %1.</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Remove the flag “%1”</source>
+        <translation>Quitar la bandera «%1»</translation>
+    </message>
+</context>
+<context>
+    <name>fb::FeelWords</name>
+    <message>
+        <source>It runs on toward head and foot</source>
+        <translation>Sigue hacia la cabeza y hacia el pie</translation>
+    </message>
+    <message>
+        <source>It runs on toward front and back</source>
+        <translation>Sigue hacia delante y hacia atrás</translation>
+    </message>
+    <message>
+        <source>More of it toward the head</source>
+        <translation>Más hueso hacia la cabeza</translation>
+    </message>
+    <message>
+        <source>More of it toward the foot</source>
+        <translation>Más hueso hacia el pie</translation>
+    </message>
+    <message>
+        <source>More of it toward the front</source>
+        <translation>Más hueso hacia delante</translation>
+    </message>
+    <message>
+        <source>More of it toward the back</source>
+        <translation>Más hueso hacia atrás</translation>
+    </message>
+    <message>
+        <source>Soft</source>
+        <extracomment>What a fingertip feels where it presses on the skin.</extracomment>
+        <translation>Blando</translation>
+    </message>
+    <message>
+        <source>Firm</source>
+        <translation>Firme</translation>
+    </message>
+    <message>
+        <source>Hard</source>
+        <translation>Duro</translation>
+    </message>
+    <message>
+        <source>Soft, fat</source>
+        <extracomment>What a fingertip feels, in a few words beside the finger.</extracomment>
+        <translation>Blando, grasa</translation>
+    </message>
+    <message>
+        <source>Firm, muscle</source>
+        <translation>Firme, músculo</translation>
+    </message>
+    <message>
+        <source>Hard, an edge</source>
+        <translation>Duro, un borde</translation>
+    </message>
+    <message>
+        <source>Hard, bone</source>
+        <translation>Duro, hueso</translation>
+    </message>
+    <message>
+        <source>Plain</source>
+        <extracomment>How plainly a bone is felt through the fat over it.</extracomment>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dull, through %1 mm of fat</source>
+        <translation>Apagado, a través de %1 mm de grasa</translation>
+    </message>
+    <message>
+        <source>Faint, through %1 mm of fat</source>
+        <translation>Débil, a través de %1 mm de grasa</translation>
+    </message>
+    <message>
+        <source>Bone beside your finger</source>
+        <translation>Hueso junto a su dedo</translation>
+    </message>
+    <message>
+        <source>Bone beside your finger, toward the head</source>
+        <translation>Hueso junto a su dedo, hacia la cabeza</translation>
+    </message>
+    <message>
+        <source>Bone beside your finger, toward the foot</source>
+        <translation>Hueso junto a su dedo, hacia el pie</translation>
+    </message>
+    <message>
+        <source>Bone beside your finger, toward the front</source>
+        <translation>Hueso junto a su dedo, hacia delante</translation>
+    </message>
+    <message>
+        <source>Bone beside your finger, toward the back</source>
+        <translation>Hueso junto a su dedo, hacia atrás</translation>
+    </message>
+    <message>
+        <source>An edge, followed for %1</source>
+        <extracomment>A finger slid along the edge of a bone; %1 is how far.</extracomment>
+        <translation>Un borde, seguido a lo largo de %1</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <extracomment>Two statements, one after the other, spoken: &quot;Hard, an edge. Dull, through 22 mm of fat&quot;.</extracomment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Hard, a bony point</source>
+        <extracomment>A small corner of bone; never say which bone.</extracomment>
+        <translation>Duro, un saliente de hueso</translation>
+    </message>
+    <message>
+        <source>Hard, broad and round</source>
+        <translation>Duro, ancho y redondo</translation>
     </message>
 </context>
 <context>
@@ -1249,6 +2148,210 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::HowChoice</name>
+    <message>
+        <source>How</source>
+        <extracomment>In which way the sites of a run are found.</extracomment>
+        <translation>Cómo</translation>
+    </message>
+    <message>
+        <source>Mark the site</source>
+        <translation>Marcar la zona</translation>
+    </message>
+    <message>
+        <source>Find it by hand, then mark</source>
+        <translation>Localizarla con la mano y después poner la marca</translation>
+    </message>
+    <message>
+        <source>Nothing is drawn: feel for the landmarks, build the site, mark it.</source>
+        <translation>No hay nada dibujado: palpe los puntos de referencia, construya la zona y coloque la marca.</translation>
+    </message>
+    <message>
+        <source>The mark alone is graded.</source>
+        <translation>Solo se evalúa la marca.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::LandmarkWords</name>
+    <message>
+        <source>acromion process|acromial process|edge of the acromion|lateral edge of the acromion|tip of the acromion|bony tip of the shoulder|point of the shoulder</source>
+        <extracomment>What a learner may type for a landmark, beside its name: terms of the trade, everyday words and short forms of your language, with | between them. Capitals, accents and hyphens do not count. As many as you like; none may belong to another bone of the same part of the body.</extracomment>
+        <translation>acromión|acromio|apófisis acromial|borde del acromion|borde lateral del acromion|punta del acromion|punta ósea del hombro|hueso de la punta del hombro</translation>
+    </message>
+    <message>
+        <source>level of the armpit|height of the armpit|armpit|axilla|axilla level|axillary level|level of the axilla</source>
+        <translation>altura de la axila|axila|nivel axilar|sobaco|línea de la axila</translation>
+    </message>
+    <message>
+        <source>tuberosity of the deltoid|deltoid insertion|insertion of the deltoid|end of the deltoid</source>
+        <translation>tuberosidad del deltoides|V deltoidea|inserción del deltoides|inserción deltoidea|final del deltoides</translation>
+    </message>
+    <message>
+        <source>trochanter major|great trochanter|greater trochanter of the femur|GT</source>
+        <translation>trocánter mayor del fémur|gran trocánter|TM</translation>
+    </message>
+    <message>
+        <source>ASIS|anterior superior spine|anterosuperior iliac spine|superior anterior iliac spine|front point of the hip bone</source>
+        <translation>EIAS|espina ilíaca antero superior|espina ilíaca anterior superior|espina anterosuperior|punta anterior del hueso de la cadera</translation>
+    </message>
+    <message>
+        <source>crest of the ilium|crest|hip bone crest|pelvic crest</source>
+        <translation>cresta del ilion|cresta|cresta del hueso de la cadera|cresta de la pelvis</translation>
+    </message>
+    <message>
+        <source>tubercle of the iliac crest|iliac crest tubercle|tubercle of the ilium|tubercle of the crest|tubercle</source>
+        <translation>tubérculo de la cresta ilíaca|tubérculo del ilion|tubérculo de la cresta|tubérculo</translation>
+    </message>
+    <message>
+        <source>lateral condyle|lateral condyle of the femur|outer femoral condyle|outer condyle|lateral femoral epicondyle|lateral epicondyle|lateral epicondyle of the femur</source>
+        <translation>cóndilo lateral|cóndilo lateral del fémur|cóndilo externo|cóndilo femoral externo|cóndilo externo del fémur|epicóndilo femoral lateral|epicóndilo lateral|epicóndilo lateral del fémur</translation>
+    </message>
+    <message>
+        <source>kneecap|knee cap|middle of the patella|middle of the kneecap</source>
+        <translation>choquezuela|centro de la rótula|patela|rótula de la rodilla</translation>
+    </message>
+    <message>
+        <source>collarbone|collar bone</source>
+        <translation>hueso de la clavícula|clavícula interna</translation>
+    </message>
+    <message>
+        <source>coracoid|coracoid process of the scapula</source>
+        <translation>coracoides|apófisis coracoides de la escápula|proceso coracoides</translation>
+    </message>
+    <message>
+        <source>scapular spine|spine of the shoulder blade</source>
+        <translation>espina escapular|espina del omóplato|espina del omoplato</translation>
+    </message>
+    <message>
+        <source>humeral head|head of the upper arm bone</source>
+        <translation>cabeza humeral|cabeza del hueso del brazo</translation>
+    </message>
+    <message>
+        <source>lateral epicondyle|epicondyle|outer epicondyle|epicondyle of the humerus</source>
+        <translation>epicóndilo lateral|epicóndilo|epicóndilo externo|epicóndilo del húmero</translation>
+    </message>
+    <message>
+        <source>trochanter minor|small trochanter|LT</source>
+        <translation>trocánter menor del fémur|pequeño trocánter</translation>
+    </message>
+    <message>
+        <source>AIIS|anterior inferior spine|inferior anterior iliac spine</source>
+        <translation>EIAI|espina ilíaca antero inferior|espina ilíaca anterior inferior|espina anteroinferior</translation>
+    </message>
+    <message>
+        <source>PSIS|posterior superior spine|superior posterior iliac spine</source>
+        <translation>EIPS|espina ilíaca postero superior|espina ilíaca posterior superior|espina posterosuperior</translation>
+    </message>
+    <message>
+        <source>sit bone|sitting bone|tuberosity of the ischium|ischial tuber</source>
+        <translation>tuberosidad del isquion|isquion|hueso de sentarse</translation>
+    </message>
+    <message>
+        <source>symphysis|symphysis pubis|pubic bone</source>
+        <translation>sínfisis|sínfisis pubiana|pubis|hueso del pubis</translation>
+    </message>
+    <message>
+        <source>medial condyle|medial condyle of the femur|inner femoral condyle|inner condyle|medial femoral epicondyle|medial epicondyle</source>
+        <translation>cóndilo medial|cóndilo medial del fémur|cóndilo interno|cóndilo femoral interno|epicóndilo femoral medial|epicóndilo medial</translation>
+    </message>
+    <message>
+        <source>tuberosity of the tibia|tibial tubercle|shin bone tuberosity</source>
+        <translation>tuberosidad de la tibia|tubérculo tibial|tuberosidad del hueso de la espinilla</translation>
+    </message>
+    <message>
+        <source>fibular head|fibula head|head of fibula</source>
+        <translation>cabeza peronea|cabeza de peroné|cabeza de la fíbula</translation>
+    </message>
+    <message>
+        <source>Acromion</source>
+        <translation>Acromion</translation>
+    </message>
+    <message>
+        <source>Armpit level</source>
+        <translation>Nivel de la axila</translation>
+    </message>
+    <message>
+        <source>Deltoid tuberosity</source>
+        <translation>Tuberosidad deltoidea</translation>
+    </message>
+    <message>
+        <source>Greater trochanter</source>
+        <translation>Trocánter mayor</translation>
+    </message>
+    <message>
+        <source>Anterior superior iliac spine</source>
+        <translation>Espina ilíaca anterosuperior</translation>
+    </message>
+    <message>
+        <source>Iliac crest</source>
+        <translation>Cresta ilíaca</translation>
+    </message>
+    <message>
+        <source>Iliac tubercle</source>
+        <translation>Tubérculo ilíaco</translation>
+    </message>
+    <message>
+        <source>Lateral femoral condyle</source>
+        <translation>Cóndilo femoral lateral</translation>
+    </message>
+    <message>
+        <source>Patella</source>
+        <translation>Rótula</translation>
+    </message>
+    <message>
+        <source>Clavicle</source>
+        <translation>Clavícula</translation>
+    </message>
+    <message>
+        <source>Coracoid process</source>
+        <translation>Apófisis coracoides</translation>
+    </message>
+    <message>
+        <source>Spine of the scapula</source>
+        <translation>Espina de la escápula</translation>
+    </message>
+    <message>
+        <source>Head of the humerus</source>
+        <translation>Cabeza del húmero</translation>
+    </message>
+    <message>
+        <source>Lateral epicondyle of the humerus</source>
+        <translation>Epicóndilo lateral del húmero</translation>
+    </message>
+    <message>
+        <source>Lesser trochanter</source>
+        <translation>Trocánter menor</translation>
+    </message>
+    <message>
+        <source>Anterior inferior iliac spine</source>
+        <translation>Espina ilíaca anteroinferior</translation>
+    </message>
+    <message>
+        <source>Posterior superior iliac spine</source>
+        <translation>Espina ilíaca posterosuperior</translation>
+    </message>
+    <message>
+        <source>Ischial tuberosity</source>
+        <translation>Tuberosidad isquiática</translation>
+    </message>
+    <message>
+        <source>Pubic symphysis</source>
+        <translation>Sínfisis del pubis</translation>
+    </message>
+    <message>
+        <source>Medial femoral condyle</source>
+        <translation>Cóndilo femoral medial</translation>
+    </message>
+    <message>
+        <source>Tibial tuberosity</source>
+        <translation>Tuberosidad tibial</translation>
+    </message>
+    <message>
+        <source>Head of the fibula</source>
+        <translation>Cabeza del peroné</translation>
+    </message>
+</context>
+<context>
     <name>fb::Language</name>
     <message>
         <source>English</source>
@@ -1325,6 +2428,139 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>Help</source>
         <translation>Ayuda</translation>
     </message>
+    <message>
+        <source>Your hand…</source>
+        <extracomment>Of the learner: length, finger, writing hand.</extracomment>
+        <translation>Su mano…</translation>
+    </message>
+</context>
+<context>
+    <name>fb::MeasureBoard</name>
+    <message>
+        <source>Width of the drawn card</source>
+        <translation>Anchura de la tarjeta dibujada</translation>
+    </message>
+    <message>
+        <source>Length of the drawn line</source>
+        <translation>Longitud de la línea dibujada</translation>
+    </message>
+    <message>
+        <source>Two lines for your hand</source>
+        <translation>Dos líneas para su mano</translation>
+    </message>
+    <message>
+        <source>Two lines for your finger</source>
+        <translation>Dos líneas para su dedo</translation>
+    </message>
+    <message>
+        <source>%1 cm apart</source>
+        <translation>separadas %1 cm</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pixel(s)</source>
+        <translation>
+            <numerusform>%n píxel</numerusform>
+            <numerusform>%n píxeles</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1&#xa0;mm</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1&#xa0;cm</translation>
+    </message>
+    <message>
+        <source>wrist crease</source>
+        <translation>pliegue de la muñeca</translation>
+    </message>
+    <message>
+        <source>tip of the middle finger</source>
+        <translation>punta del dedo medio</translation>
+    </message>
+</context>
+<context>
+    <name>fb::MeasureDialog</name>
+    <message>
+        <source>No screen draws a card that small or that large; make the outline as large as the card that lies on it.</source>
+        <translation>Ninguna pantalla dibuja una tarjeta tan pequeña o tan grande; haga el contorno tan grande como la tarjeta apoyada en él.</translation>
+    </message>
+    <message>
+        <source>No screen draws 100 mm that short or that long; make the line as long as 100 mm of the ruler that lies on it.</source>
+        <translation>Ninguna pantalla dibuja 100 mm tan cortos o tan largos; haga la línea tan larga como 100 mm de la regla apoyada en ella.</translation>
+    </message>
+    <message>
+        <source>Lay your hand flat against the glass, fingers closed. Move the lines until one touches the crease of your wrist and the other the tip of your middle finger.</source>
+        <translation>Apoye la mano plana contra la pantalla, con los dedos juntos. Mueva las líneas hasta que una toque el pliegue de la muñeca y la otra la punta del dedo medio.</translation>
+    </message>
+    <message>
+        <source>Lay your index finger against the glass, tip up. Move the lines until they touch both sides of its middle joint.</source>
+        <translation>Apoye el dedo índice contra la pantalla, con la punta hacia arriba. Mueva las líneas hasta que toquen los dos lados de su articulación media.</translation>
+    </message>
+    <message>
+        <source>Measure on the screen</source>
+        <translation>Medir en la pantalla</translation>
+    </message>
+    <message>
+        <source>How fine is this screen?</source>
+        <extracomment>Titles of the three steps.</extracomment>
+        <translation>¿Qué resolución tiene esta pantalla?</translation>
+    </message>
+    <message>
+        <source>Your hand</source>
+        <translation>Su mano</translation>
+    </message>
+    <message>
+        <source>Your finger</source>
+        <translation>Su dedo</translation>
+    </message>
+    <message>
+        <source>It fits exactly</source>
+        <translation>Encaja exactamente</translation>
+    </message>
+    <message>
+        <source>Take this length</source>
+        <translation>Tomar esta longitud</translation>
+    </message>
+    <message>
+        <source>Take this width</source>
+        <translation>Tomar esta anchura</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <extracomment>Of a short sequence.</extracomment>
+        <translation>Paso %1 de %2</translation>
+    </message>
+    <message>
+        <source>Bank card</source>
+        <translation>Tarjeta bancaria</translation>
+    </message>
+    <message>
+        <source>Ruler</source>
+        <translation>Regla</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Skip</source>
+        <extracomment>Goes on without measuring this.</extracomment>
+        <translation>Omitir</translation>
+    </message>
+    <message>
+        <source>Lay a ruler flat against the glass, along the line. Drag an end, or press + and −, until the line is exactly 100 mm long.</source>
+        <translation>Apoye una regla plana contra la pantalla, a lo largo de la línea. Arrastre un extremo, o pulse + y −, hasta que la línea mida exactamente 100 mm.</translation>
+    </message>
+    <message>
+        <source>Lay a bank card flat against the glass, on the outline. Drag a corner, or press + and −, until the outline is exactly as large.</source>
+        <translation>Apoye una tarjeta bancaria plana contra la pantalla, sobre el contorno. Arrastre una esquina, o pulse + y −, hasta que el contorno sea exactamente igual de grande.</translation>
+    </message>
 </context>
 <context>
     <name>fb::Notice</name>
@@ -1390,6 +2626,14 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>Arrows move the crosshair by 5 millimetres, with Shift by 1. Enter places the mark, Enter again asks for the grade. Backspace withdraws the mark. Plus and minus zoom, zero shows the whole plate, Control with arrows moves the paper.</source>
         <translation>Las flechas mueven la cruz 5 milímetros; con Mayús, 1. Intro coloca la marca; Intro otra vez pide la evaluación. Retroceso retira la marca. Más y menos amplían y reducen, el cero muestra la lámina completa y Control con las flechas desplaza el papel.</translation>
     </message>
+    <message>
+        <source>Arrows press your fingertip 5 millimetres further on, with Shift 1. Enter plants a flag there. Plus and minus zoom, zero shows the whole plate, Control with arrows moves the paper.</source>
+        <translation>Las flechas presionan con la yema 5 milímetros más allá; con Mayús, 1. Intro planta ahí una bandera. Más y menos amplían y reducen, el cero muestra la lámina completa y Control con las flechas desplaza el papel.</translation>
+    </message>
+    <message>
+        <source>Arrows move the current handle by 5 millimetres, with Shift by 1. Enter goes to the next handle or places it, Shift with Enter goes back. Control with Z undoes. Plus and minus zoom, zero shows the whole plate, Control with arrows moves the paper.</source>
+        <translation>Las flechas mueven el agarre actual 5 milímetros; con Mayús, 1. Intro pasa al agarre siguiente o lo coloca; Mayús con Intro vuelve al anterior. Control con Z deshace. Más y menos amplían y reducen, el cero muestra la lámina completa y Control con las flechas desplaza el papel.</translation>
+    </message>
 </context>
 <context>
     <name>fb::PlateWords</name>
@@ -1426,6 +2670,23 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Your mark, %1 cm right of and %2 cm above the middle of the picture</source>
         <translation>Su marca, %1 cm a la derecha y %2 cm por encima del centro de la imagen</translation>
+    </message>
+    <message>
+        <source>%3, current handle, %1 cm left of and %2 cm below the middle of the picture</source>
+        <extracomment>The handle that keys move: %3 its name; %1 and %2 as of the crosshair.</extracomment>
+        <translation>%3, agarre actual, %1 cm a la izquierda y %2 cm por debajo del centro de la imagen</translation>
+    </message>
+    <message>
+        <source>%3, current handle, %1 cm right of and %2 cm below the middle of the picture</source>
+        <translation>%3, agarre actual, %1 cm a la derecha y %2 cm por debajo del centro de la imagen</translation>
+    </message>
+    <message>
+        <source>%3, current handle, %1 cm left of and %2 cm above the middle of the picture</source>
+        <translation>%3, agarre actual, %1 cm a la izquierda y %2 cm por encima del centro de la imagen</translation>
+    </message>
+    <message>
+        <source>%3, current handle, %1 cm right of and %2 cm above the middle of the picture</source>
+        <translation>%3, agarre actual, %1 cm a la derecha y %2 cm por encima del centro de la imagen</translation>
     </message>
 </context>
 <context>
@@ -1590,6 +2851,66 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>own estimate from a body mesh in the public domain (mid-arm 8.1 by 8.8 cm); lab&apos;s choice</source>
         <translation>estimación propia a partir de una malla corporal de dominio público (mitad del brazo, 8,1 por 8,8 cm); elección del laboratorio</translation>
     </message>
+    <message>
+        <source>lab&apos;s choice: how far beside it a bone is still felt through little fat</source>
+        <translation>elección del laboratorio: a qué distancia de un hueso todavía se palpa a través de poca grasa</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: how far beside it a bone is still felt through thick fat</source>
+        <translation>elección del laboratorio: a qué distancia de un hueso todavía se palpa a través de mucha grasa</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: up to this much fat counts as little</source>
+        <translation>elección del laboratorio: hasta este grosor la grasa se considera poca</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: from this much fat on a bone is felt only from right above it</source>
+        <translation>elección del laboratorio: a partir de este grosor de grasa un hueso solo se palpa justo encima de él</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: over more fat than this a muscle is felt as soft</source>
+        <translation>elección del laboratorio: bajo más grasa que esta un músculo se palpa blando</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: half the breadth of a fingertip, rounded</source>
+        <translation>elección del laboratorio: la mitad de la anchura de una yema, redondeada</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: a fingerbreadth, rounded</source>
+        <translation>elección del laboratorio: un través de dedo, redondeado</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: tolerance of a corner, an end or an apex set by hand</source>
+        <translation>elección del laboratorio: tolerancia de una esquina, un extremo o un vértice colocados a mano</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: tolerance of a palm, which covers more than a point</source>
+        <translation>elección del laboratorio: tolerancia de una palma, que cubre más que un punto</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: tolerance of the index fingertip on the spine</source>
+        <translation>elección del laboratorio: tolerancia de la punta del dedo índice sobre la espina</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: an index fingertip so near the crest lies on it</source>
+        <translation>elección del laboratorio: una punta del dedo índice tan cerca de la cresta está sobre ella</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: fingers opened less leave no room between them</source>
+        <translation>elección del laboratorio: los dedos menos abiertos no dejan espacio entre ellos</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: fingers laid more askew measure another way than down the arm</source>
+        <translation>elección del laboratorio: los dedos más torcidos no miden a lo largo del brazo</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: how uneven halves and thirds may be</source>
+        <translation>elección del laboratorio: cuán desiguales pueden ser mitades y tercios</translation>
+    </message>
+    <message>
+        <source>lab&apos;s choice: the construction counts; 0 notes it only</source>
+        <translation>elección del laboratorio: la construcción cuenta; con 0 solo se anota</translation>
+    </message>
 </context>
 <context>
     <name>fb::PracticePage</name>
@@ -1654,6 +2975,88 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>First pick the figure that shows the patient&apos;s right side.</source>
         <translation>Elija primero la figura que muestra el lado derecho del paciente.</translation>
+    </message>
+    <message>
+        <source>Go on to build</source>
+        <translation>Pasar a construir</translation>
+    </message>
+    <message>
+        <source>Go on to mark</source>
+        <translation>Pasar a la marca</translation>
+    </message>
+    <message>
+        <source>Plate: press here to feel what lies under the skin</source>
+        <translation>Lámina: presione aquí para palpar lo que hay bajo la piel</translation>
+    </message>
+    <message>
+        <source>Plate: build the site here</source>
+        <translation>Lámina: construya aquí la zona</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ProfileDialog</name>
+    <message>
+        <source>Your hand</source>
+        <translation>Su mano</translation>
+    </message>
+    <message>
+        <source>Width of your finger</source>
+        <extracomment>Of the learner: the index finger.</extracomment>
+        <translation>Anchura de su dedo</translation>
+    </message>
+    <message>
+        <source>Width of your index finger in centimetres</source>
+        <translation>Anchura de su dedo índice en centímetros</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>Across the middle joint of your index finger.</source>
+        <translation>En la articulación media del dedo índice.</translation>
+    </message>
+    <message>
+        <source>Measure on the screen…</source>
+        <translation>Medir en la pantalla…</translation>
+    </message>
+    <message>
+        <source>You write with your left hand</source>
+        <translation>Escribe con la mano izquierda</translation>
+    </message>
+    <message>
+        <source>You write with your right hand</source>
+        <translation>Escribe con la mano derecha</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Use it until you quit</source>
+        <extracomment>The profile is used although it cannot be kept on disk.</extracomment>
+        <translation>Usarlo hasta salir</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Writing hand</source>
+        <translation>Mano de escribir</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <extracomment>A hand.</extracomment>
+        <translation>Izquierda</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Derecha</translation>
+    </message>
+    <message>
+        <source>On an arm the other hand finds the site, and this one holds the syringe. On a hip, the hip decides which hand is laid.</source>
+        <translation>En un brazo la otra mano localiza la zona y esta sostiene la jeringa. En una cadera, es la cadera la que decide qué mano se apoya.</translation>
     </message>
 </context>
 <context>
@@ -2289,6 +3692,27 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::RunByHand</name>
+    <message>
+        <source>Found by hand</source>
+        <translation>Localizadas con la mano</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>How many of how many requests.</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2×)</source>
+        <extracomment>What went wrong first in a request, and how many times.</extracomment>
+        <translation>%1 (%2 veces)</translation>
+    </message>
+    <message>
+        <source>What went wrong first, most often</source>
+        <translation>Lo primero que falló, con más frecuencia</translation>
+    </message>
+</context>
+<context>
     <name>fb::RunBySite</name>
     <message>
         <source>Site by site: choose whose marks are drawn</source>
@@ -2369,6 +3793,11 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Cancel</source>
         <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Finger, writing hand, measuring…</source>
+        <extracomment>Of the learner: opens what is known of the hand, with measuring.</extracomment>
+        <translation>Dedo, mano de escribir, medición…</translation>
     </message>
 </context>
 <context>
@@ -2890,6 +4319,294 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>Measured straight across the picture</source>
         <translation>Medido en línea recta sobre la imagen</translation>
     </message>
+    <message>
+        <source>Two fingers, laid together</source>
+        <translation>Dos dedos juntos</translation>
+    </message>
+    <message>
+        <source>Three fingers, laid together</source>
+        <translation>Tres dedos juntos</translation>
+    </message>
+    <message>
+        <source>Laid flat, fingers together</source>
+        <translation>Apoyada plana, con los dedos juntos</translation>
+    </message>
+</context>
+<context>
+    <name>fb::SlipWords</name>
+    <message>
+        <source>Upper edge of your fingers: %1.</source>
+        <extracomment>In these %1 is an offset: &quot;3.1 cm too low&quot;, &quot;0.8 cm too far back&quot;.</extracomment>
+        <translation>Borde superior de sus dedos: %1.</translation>
+    </message>
+    <message>
+        <source>Base of the triangle: %1.</source>
+        <translation>Base del triángulo: %1.</translation>
+    </message>
+    <message>
+        <source>Apex of the triangle: %1.</source>
+        <translation>Vértice del triángulo: %1.</translation>
+    </message>
+    <message>
+        <source>Upper end of the line: %1.</source>
+        <translation>Extremo superior de la línea: %1.</translation>
+    </message>
+    <message>
+        <source>Lower end of the line: %1.</source>
+        <translation>Extremo inferior de la línea: %1.</translation>
+    </message>
+    <message>
+        <source>Front line: %1.</source>
+        <translation>Línea anterior: %1.</translation>
+    </message>
+    <message>
+        <source>Outer line: %1.</source>
+        <translation>Línea externa: %1.</translation>
+    </message>
+    <message>
+        <source>Palm: %1.</source>
+        <translation>Palma: %1.</translation>
+    </message>
+    <message>
+        <source>Index fingertip: %1, not on the anterior superior iliac spine.</source>
+        <translation>Punta del dedo índice: %1, no sobre la espina ilíaca anterosuperior.</translation>
+    </message>
+    <message>
+        <source>Corner at the greater trochanter: %1.</source>
+        <translation>Vértice del trocánter mayor: %1.</translation>
+    </message>
+    <message>
+        <source>Corner at the iliac tubercle: %1.</source>
+        <translation>Vértice del tubérculo ilíaco: %1.</translation>
+    </message>
+    <message>
+        <source>Corner at the anterior superior iliac spine: %1.</source>
+        <translation>Vértice de la espina ilíaca anterosuperior: %1.</translation>
+    </message>
+    <message>
+        <source>Your fingers end %1 below the acromion, lower than the site: lay one fewer.</source>
+        <translation>Sus dedos terminan %1 por debajo del acromion, más abajo que la zona: coloque uno menos.</translation>
+    </message>
+    <message>
+        <source>Your fingers end %1 below the acromion, higher than the site: lay one more.</source>
+        <translation>Sus dedos terminan %1 por debajo del acromion, más arriba que la zona: coloque uno más.</translation>
+    </message>
+    <message>
+        <source>Middle of the line: too high by %1 percent of the line.</source>
+        <translation>Mitad de la línea: demasiado arriba en un %1 por ciento de la línea.</translation>
+    </message>
+    <message>
+        <source>Middle of the line: too low by %1 percent of the line.</source>
+        <translation>Mitad de la línea: demasiado abajo en un %1 por ciento de la línea.</translation>
+    </message>
+    <message>
+        <source>A median misses the middle of its side by %1 percent of the side.</source>
+        <translation>Una mediana se aparta del centro de su lado en un %1 por ciento del lado.</translation>
+    </message>
+    <message>
+        <source>The right hand on a right hip: it opens in front of the iliac spine or turns its thumb to the buttock, off the gluteus medius. The left hand belongs here.</source>
+        <translation>La mano derecha en una cadera derecha: se abre por delante de la espina ilíaca o vuelve el pulgar hacia la nalga, fuera del glúteo medio. Aquí corresponde la mano izquierda.</translation>
+    </message>
+    <message>
+        <source>The left hand on a left hip: it opens in front of the iliac spine or turns its thumb to the buttock, off the gluteus medius. The right hand belongs here.</source>
+        <translation>La mano izquierda en una cadera izquierda: se abre por delante de la espina ilíaca o vuelve el pulgar hacia la nalga, fuera del glúteo medio. Aquí corresponde la mano derecha.</translation>
+    </message>
+    <message>
+        <source>Fingers at the acromion</source>
+        <extracomment>Steps of the construction, as a list with a verdict beside each.</extracomment>
+        <translation>Dedos en el acromion</translation>
+    </message>
+    <message>
+        <source>Fingers square to the arm</source>
+        <translation>Dedos perpendiculares al brazo</translation>
+    </message>
+    <message>
+        <source>Number of fingers</source>
+        <translation>Número de dedos</translation>
+    </message>
+    <message>
+        <source>Base of the triangle</source>
+        <translation>Base del triángulo</translation>
+    </message>
+    <message>
+        <source>Apex of the triangle</source>
+        <translation>Vértice del triángulo</translation>
+    </message>
+    <message>
+        <source>Ends of the line</source>
+        <translation>Extremos de la línea</translation>
+    </message>
+    <message>
+        <source>Middle of the line</source>
+        <translation>Mitad de la línea</translation>
+    </message>
+    <message>
+        <source>Ends of the thigh</source>
+        <translation>Extremos del muslo</translation>
+    </message>
+    <message>
+        <source>Lines across the thigh</source>
+        <translation>Líneas transversales del muslo</translation>
+    </message>
+    <message>
+        <source>Front line</source>
+        <translation>Línea anterior</translation>
+    </message>
+    <message>
+        <source>Outer line</source>
+        <translation>Línea externa</translation>
+    </message>
+    <message>
+        <source>Choice of the field</source>
+        <extracomment>A field of the thigh between the lines laid over it.</extracomment>
+        <translation>Elección del campo</translation>
+    </message>
+    <message>
+        <source>Choice of the hand</source>
+        <translation>Elección de la mano</translation>
+    </message>
+    <message>
+        <source>Palm on the greater trochanter</source>
+        <translation>Palma sobre el trocánter mayor</translation>
+    </message>
+    <message>
+        <source>Index finger to the iliac spine</source>
+        <translation>Dedo índice hacia la espina ilíaca</translation>
+    </message>
+    <message>
+        <source>Corners of the triangle</source>
+        <translation>Vértices del triángulo</translation>
+    </message>
+    <message>
+        <source>Medians of the triangle</source>
+        <translation>Medianas del triángulo</translation>
+    </message>
+    <message>
+        <source>%1 away</source>
+        <extracomment>A distance without a direction.</extracomment>
+        <translation>a %1</translation>
+    </message>
+    <message>
+        <source>Right.</source>
+        <translation>Correcto.</translation>
+    </message>
+    <message>
+        <source>Your fingers are turned by %1 degrees: they measure aslant instead of straight down the arm.</source>
+        <translation>Sus dedos están girados %1 grados: miden en oblicuo y no en línea recta a lo largo del brazo.</translation>
+    </message>
+    <message>
+        <source>Wrong field: the site lies in the middle one, between front line and outer line.</source>
+        <translation>Campo equivocado: la zona está en el del centro, entre la línea anterior y la línea externa.</translation>
+    </message>
+    <message>
+        <source>Your fingers are open by only %1 degrees: there is no room between them, and the needle can prick your own finger.</source>
+        <translation>Sus dedos están abiertos solo %1 grados: no queda espacio entre ellos y la aguja puede pinchar su propio dedo.</translation>
+    </message>
+    <message>
+        <source>What is built on it is off with it.</source>
+        <translation>Lo que se construye a partir de ahí se desvía igual.</translation>
+    </message>
+    <message>
+        <source>That alone would have moved the needle %1, still inside the target region.</source>
+        <translation>Solo eso habría desplazado la aguja %1, todavía dentro de la región objetivo.</translation>
+    </message>
+    <message>
+        <source>That alone would have moved the needle %1, just outside the target region but within the margin your lab accepts.</source>
+        <translation>Solo eso habría desplazado la aguja %1, apenas fuera de la región objetivo pero dentro del margen que acepta su laboratorio.</translation>
+    </message>
+    <message>
+        <source>That alone would have moved the needle %1, off the target region. %2</source>
+        <extracomment>%2 is a whole sentence that says where the needle goes and what harm it does there.</extracomment>
+        <translation>Solo eso habría desplazado la aguja %1, fuera de la región objetivo. %2</translation>
+    </message>
+    <message>
+        <source>That alone would have moved the needle %1, to an unsafe place. %2</source>
+        <extracomment>%2 is a whole sentence that says where the needle goes and what harm it does there.</extracomment>
+        <translation>Solo eso habría desplazado la aguja %1, a un lugar peligroso. %2</translation>
+    </message>
+    <message>
+        <source>Hip end of the thigh: %1.</source>
+        <translation>Extremo del muslo del lado de la cadera: %1.</translation>
+    </message>
+    <message>
+        <source>Knee end of the thigh: %1.</source>
+        <translation>Extremo del muslo del lado de la rodilla: %1.</translation>
+    </message>
+    <message>
+        <source>Index fingertip: %1, on the iliac crest instead of the anterior superior iliac spine, so that the fingers open toward the dorsogluteal territory with its nerve and vessels.</source>
+        <translation>Punta del dedo índice: %1, sobre la cresta ilíaca en vez de la espina ilíaca anterosuperior, de modo que los dedos se abren hacia el territorio dorsoglúteo, con su nervio y sus vasos.</translation>
+    </message>
+    <message>
+        <source>Handbreadths set off wrong: a line across is too near the hip by %1 percent of the thigh.</source>
+        <translation>Ancho de la mano mal medido: una línea transversal está demasiado cerca de la cadera en un %1 por ciento del muslo.</translation>
+    </message>
+    <message>
+        <source>Handbreadths set off wrong: a line across is too near the knee by %1 percent of the thigh.</source>
+        <translation>Ancho de la mano mal medido: una línea transversal está demasiado cerca de la rodilla en un %1 por ciento del muslo.</translation>
+    </message>
+    <message>
+        <source>Thirds uneven: a line across is too near the hip by %1 percent of the thigh.</source>
+        <translation>Tercios desiguales: una línea transversal está demasiado cerca de la cadera en un %1 por ciento del muslo.</translation>
+    </message>
+    <message>
+        <source>Thirds uneven: a line across is too near the knee by %1 percent of the thigh.</source>
+        <translation>Tercios desiguales: una línea transversal está demasiado cerca de la rodilla en un %1 por ciento del muslo.</translation>
+    </message>
+    <message>
+        <source>Middle finger toward the crest</source>
+        <translation>Dedo medio hacia la cresta</translation>
+    </message>
+    <message>
+        <source>%1 too far toward the head</source>
+        <extracomment>%1 is a length.</extracomment>
+        <translation>%1 de más hacia la cabeza</translation>
+    </message>
+    <message>
+        <source>%1 too near the hip</source>
+        <translation>%1 demasiado cerca de la cadera</translation>
+    </message>
+    <message>
+        <source>%1 too far toward the foot</source>
+        <translation>%1 de más hacia el pie</translation>
+    </message>
+    <message>
+        <source>%1 too near the knee</source>
+        <translation>%1 demasiado cerca de la rodilla</translation>
+    </message>
+    <message>
+        <source>%1: right in itself, but carried along, %2.</source>
+        <translation>%1: correcto en sí, pero arrastrado por lo anterior, %2.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::StageRail</name>
+    <message>
+        <source>%1, open, something is done</source>
+        <extracomment>Told to a screen reader of a stage; %1 is its number and name.</extracomment>
+        <translation>%1, abierta, con algo hecho</translation>
+    </message>
+    <message>
+        <source>%1, open</source>
+        <translation>%1, abierta</translation>
+    </message>
+    <message>
+        <source>%1, done</source>
+        <translation>%1, hecha</translation>
+    </message>
+    <message>
+        <source>%1, still to do</source>
+        <translation>%1, por hacer</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>A stage: its number, then its name.</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>%1 is what a button leads to, %2 the keys that do the same.</extracomment>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>fb::SummaryPage</name>
@@ -2946,6 +4663,178 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>No place was marked</source>
         <translation>No se marcó ningún lugar</translation>
+    </message>
+</context>
+<context>
+    <name>fb::WatchPanel</name>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <extracomment>The next step of what is shown.</extracomment>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <extracomment>Holds a showing that goes on by itself, or lets it go on.</extracomment>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Go on by itself</source>
+        <translation>Avanzar solo</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Close the showing</source>
+        <translation>Cerrar la demostración</translation>
+    </message>
+    <message>
+        <source>Shown once for each request. The attempt will say that you watched.</source>
+        <translation>Se muestra una vez en cada caso. En el intento constará que lo vio.</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation>Paso %1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>fb::WatchWords</name>
+    <message>
+        <source>The fingertip feels for the lateral edge of the acromion: hard, and soft right below it.</source>
+        <translation>La yema busca el borde lateral del acromion: duro, y blando justo por debajo.</translation>
+    </message>
+    <message>
+        <source>The base of the triangle runs along the acromion, from its front corner to its back corner.</source>
+        <translation>La base del triángulo sigue el acromion, de su esquina anterior a su esquina posterior.</translation>
+    </message>
+    <message>
+        <source>A level line is drawn across the arm at the height of the armpit.</source>
+        <translation>Se traza una línea horizontal a través del brazo a la altura de la axila.</translation>
+    </message>
+    <message>
+        <source>The apex lies halfway between front and back of the arm, at armpit level.</source>
+        <translation>El vértice está a medio camino entre la cara anterior y la posterior del brazo, al nivel de la axila.</translation>
+    </message>
+    <message>
+        <source>Base and apex make a triangle over the deltoid.</source>
+        <translation>La base y el vértice forman un triángulo sobre el deltoides.</translation>
+    </message>
+    <message>
+        <source>A line is drawn from the acromion to the deltoid tuberosity.</source>
+        <translation>Se traza una línea del acromion a la tuberosidad deltoidea.</translation>
+    </message>
+    <message>
+        <source>The mid-lateral line runs from the acromion down the outer side of the arm.</source>
+        <translation>La línea media lateral baja desde el acromion por la cara externa del brazo.</translation>
+    </message>
+    <message>
+        <source>Along this line the distance is measured down from the acromion.</source>
+        <translation>A lo largo de esta línea se mide la distancia hacia abajo desde el acromion.</translation>
+    </message>
+    <message>
+        <source>The fingers are laid across the arm below the acromion, one under the other.</source>
+        <translation>Los dedos se colocan atravesados en el brazo debajo del acromion, uno bajo otro.</translation>
+    </message>
+    <message>
+        <source>The fingertip follows the deltoid down to the deltoid tuberosity, where it ends on the bone.</source>
+        <translation>La yema sigue el deltoides hacia abajo hasta la tuberosidad deltoidea, donde termina en el hueso.</translation>
+    </message>
+    <message>
+        <source>The fingertip feels for the greater trochanter: hard and broad, on the outer side of the hip.</source>
+        <translation>La yema busca el trocánter mayor: duro y ancho, en la cara externa de la cadera.</translation>
+    </message>
+    <message>
+        <source>The fingertip feels for the lateral femoral condyle: hard, on the outer side of the knee.</source>
+        <translation>La yema busca el cóndilo femoral lateral: duro, en la cara externa de la rodilla.</translation>
+    </message>
+    <message>
+        <source>The outer line runs down the outer side of the thigh, from the greater trochanter to the condyle.</source>
+        <translation>La línea externa baja por la cara externa del muslo, del trocánter mayor al cóndilo.</translation>
+    </message>
+    <message>
+        <source>The front line runs down the thigh, from the iliac spine to the middle of the patella.</source>
+        <translation>La línea anterior baja por el muslo, de la espina ilíaca al centro de la rótula.</translation>
+    </message>
+    <message>
+        <source>A line across ends the upper third of the thigh.</source>
+        <translation>Una línea transversal cierra el tercio superior del muslo.</translation>
+    </message>
+    <message>
+        <source>A second line across begins the lower third.</source>
+        <translation>Una segunda línea transversal abre el tercio inferior.</translation>
+    </message>
+    <message>
+        <source>One handbreadth is set off below the greater trochanter: tendon and joint lie there.</source>
+        <translation>Se deja el ancho de una mano por debajo del trocánter mayor: ahí hay tendón y articulación.</translation>
+    </message>
+    <message>
+        <source>Another handbreadth is set off above the knee, for the same reason.</source>
+        <translation>Se deja otra vez el ancho de una mano por encima de la rodilla, por el mismo motivo.</translation>
+    </message>
+    <message>
+        <source>The left hand is laid on the right hip, its palm over the greater trochanter.</source>
+        <translation>La mano izquierda se apoya en la cadera derecha, con la palma sobre el trocánter mayor.</translation>
+    </message>
+    <message>
+        <source>The right hand is laid on the left hip, its palm over the greater trochanter.</source>
+        <translation>La mano derecha se apoya en la cadera izquierda, con la palma sobre el trocánter mayor.</translation>
+    </message>
+    <message>
+        <source>From there the fingertip follows the iliac crest back: a hard edge that runs on.</source>
+        <translation>Desde ahí la yema sigue la cresta ilíaca hacia atrás: un borde duro que continúa.</translation>
+    </message>
+    <message>
+        <source>On the outer lip of the crest the fingertip feels for the iliac tubercle.</source>
+        <translation>En el labio externo de la cresta la yema busca el tubérculo ilíaco.</translation>
+    </message>
+    <message>
+        <source>The index finger points to the anterior superior iliac spine, which this hand does not reach.</source>
+        <translation>El dedo índice apunta a la espina ilíaca anterosuperior, que esta mano no alcanza.</translation>
+    </message>
+    <message>
+        <source>The hand turns until the index fingertip rests on the anterior superior iliac spine.</source>
+        <translation>La mano gira hasta que la punta del dedo índice se apoya en la espina ilíaca anterosuperior.</translation>
+    </message>
+    <message>
+        <source>A triangle opens between the two fingers.</source>
+        <translation>Entre los dos dedos se abre un triángulo.</translation>
+    </message>
+    <message>
+        <source>Greater trochanter, iliac tubercle and anterior superior iliac spine make a triangle.</source>
+        <translation>El trocánter mayor, el tubérculo ilíaco y la espina ilíaca anterosuperior forman un triángulo.</translation>
+    </message>
+    <message>
+        <source>A line is drawn from a corner to the middle of the side facing it.</source>
+        <translation>Se traza una línea de un vértice al centro del lado opuesto.</translation>
+    </message>
+    <message>
+        <source>The fingertip feels for the posterior superior iliac spine, under the dimple of the back.</source>
+        <translation>La yema busca la espina ilíaca posterosuperior, bajo el hoyuelo de la espalda.</translation>
+    </message>
+    <message>
+        <source>A line is drawn from the posterior superior iliac spine to the greater trochanter.</source>
+        <translation>Se traza una línea de la espina ilíaca posterosuperior al trocánter mayor.</translation>
+    </message>
+    <message>
+        <source>This is the target region: a needle here meets thick muscle.</source>
+        <translation>Esta es la región objetivo: aquí la aguja encuentra músculo grueso.</translation>
+    </message>
+    <message>
+        <source>Last of all the site is marked, at the ideal point.</source>
+        <translation>Por último se coloca la marca en la zona, en el punto ideal.</translation>
+    </message>
+    <message>
+        <source>The fingertip feels for the anterior superior iliac spine: a bony point at the front end of the crest.</source>
+        <translation>La yema busca la espina ilíaca anterosuperior: un saliente de hueso en el extremo anterior de la cresta.</translation>
+    </message>
+    <message>
+        <source>The middle finger opens back toward the iliac crest.</source>
+        <translation>El dedo medio se abre hacia atrás, hacia la cresta ilíaca.</translation>
     </message>
 </context>
 <context>

@@ -12,9 +12,9 @@ namespace fb {
 namespace icons_detail {
 
 inline constexpr std::array<const char*, kIconCount> kFiles{
-    "layer-skin", "layer-muscle", "layer-nerves", "layer-bone", "on-target",
-    "acceptable", "off-target",   "unsafe",       "zoom-in",    "zoom-out",
-    "zoom-whole", "left",         "right",        "caution",    "application"};
+    "layer-skin", "layer-muscle", "layer-nerves", "layer-bone", "on-target", "acceptable", "off-target",
+    "unsafe",     "zoom-in",      "zoom-out",     "zoom-whole", "left",      "right",      "caution",
+    "done",       "undo",         "redo",         "start-over", "watch",     "application"};
 
 QByteArray drawing(Icon icon, const QColor& colour)
 {

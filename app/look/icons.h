@@ -25,6 +25,11 @@ enum class Icon {
     Left,
     Right,
     Caution,
+    Done,  // a tick
+    Undo,
+    Redo,
+    StartOver,  // back to the beginning of a stage
+    Watch,      // an eye
     Application
 };
 

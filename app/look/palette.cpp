@@ -94,10 +94,13 @@ QColor Scheme::of(Role role) const
     case Role::Landmark:
     case Role::Construction:
     case Role::Arrow: return ink;
+    case Role::Newest:
+    case Role::Field:
     case Role::Region:
     case Role::Ideal: return accent;
     case Role::Strike: return danger;
     case Role::Near: return fair;
+    case Role::Yours:
     case Role::Other: return bad;
     case Role::MarkOnTarget: return good;
     case Role::MarkAcceptable: return fair;

@@ -16,6 +16,9 @@ namespace fb {
 enum class Role {
     Landmark,      // a bony point
     Construction,  // a line or figure a hand makes
+    Newest,        // the line or point that has just been added to it
+    Yours,         // where the learner's own line or figure differs
+    Field,         // a field between lines that the learner chose
     Region,        // target region
     Ideal,         // ideal point
     Strike,        // area a needle must not enter

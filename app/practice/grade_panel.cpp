@@ -102,7 +102,7 @@ void GradePanel::sayOffsets(const Attempt& attempt, const Target& target)
     m_values[AcrossRow]->setText(acrossText(target.site, grade.offAnterior));
     m_values[IdealRow]->setText(cmText(grade.distanceToIdeal.value()));
     m_values[BorderRow]->setText(borderText(grade.distanceToBorder));
-    m_values[PointsRow]->setText(QLocale().toString(grade.points));
+    m_values[PointsRow]->setText(parts::pointsText(grade.points));
     m_measure->setText(measureNote(target));
     const bool marked = !attempt.refusal;
     for (int row = AlongRow; row < PointsRow; ++row) {

@@ -5,7 +5,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QPushButton>
 #include <cmath>
 
@@ -15,19 +14,6 @@
 #include "core/hand/hand_pose.h"
 
 namespace fb {
-
-namespace hand_field_detail {
-
-// A point or a comma, whatever the language; what is no number is not finite.
-double numberIn(const QLineEdit& edit)
-{
-    bool isNumber = false;
-    const double value =
-        QLocale::c().toDouble(edit.text().trimmed().replace(QLatin1Char(','), QLatin1Char('.')), &isNumber);
-    return isNumber ? value : std::nan("");
-}
-
-}  // namespace hand_field_detail
 
 HandField::HandField(QWidget* parent)
     : QWidget(parent),
@@ -92,16 +78,25 @@ void HandField::say()
         m_sex->setItemText(i, parts::alone(sexName(static_cast<Sex>(m_sex->itemData(i).toInt()))));
 }
 
-void HandField::setLength(Cm length)
+void HandField::setLength(Cm length) { m_length->setText(parts::numberText(length.value())); }
+
+void HandField::setEstimate(Sex sex, Cm stature)
 {
-    m_length->setText(QLocale().toString(length.value(), 'f', QLocale::FloatingPointShortest));
+    m_sex->setCurrentIndex(m_sex->findData(static_cast<int>(sex)));
+    m_stature->setText(parts::numberText(stature.value()));
 }
 
-Result<Cm> HandField::length() const { return checkedHandLength(Cm{hand_field_detail::numberIn(*m_length)}); }
+void HandField::setUsual(Cm length) { m_length->setPlaceholderText(parts::numberText(length.value())); }
+
+bool HandField::isBlank() const { return m_length->text().trimmed().isEmpty(); }
+
+bool HandField::hasStature() const { return !m_stature->text().trimmed().isEmpty(); }
+
+Result<Cm> HandField::length() const { return checkedHandLength(Cm{parts::numberIn(m_length->text())}); }
 
 Result<Cm> HandField::stature() const
 {
-    const double typed = hand_field_detail::numberIn(*m_stature);
+    const double typed = parts::numberIn(m_stature->text());
     if (!std::isfinite(typed))
         return fault(Problem::StatureNotANumber, {}, m_stature->text().toStdString());
     return Cm{typed};

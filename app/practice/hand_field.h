@@ -21,6 +21,10 @@ public:
     explicit HandField(QWidget* parent = nullptr);
 
     void setLength(Cm length);
+    void setEstimate(Sex sex, Cm stature);
+    void setUsual(Cm length);  // shown faintly where nothing is typed
+    [[nodiscard]] bool isBlank() const;
+    [[nodiscard]] bool hasStature() const;  // anything typed for it
     // HandLengthOutOfRange for anything but a number from 13 to 24, with a point or a comma.
     [[nodiscard]] Result<Cm> length() const;
     // As typed for the estimate: StatureNotANumber.

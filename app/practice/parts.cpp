@@ -8,6 +8,7 @@
 #include <QScrollArea>
 #include <QToolButton>
 #include <QVariant>
+#include <cmath>
 
 #include "app/look/type.h"
 
@@ -76,6 +77,22 @@ void say(QToolButton* button, const QString& words)
     button->setText(detail::shownWords(words));
     button->setAccessibleName(words);
     button->setToolTip(words);
+}
+
+double numberIn(const QString& typed)
+{
+    bool isNumber = false;
+    const double value =
+        QLocale::c().toDouble(typed.trimmed().replace(QLatin1Char(','), QLatin1Char('.')), &isNumber);
+    return isNumber ? value : std::nan("");
+}
+
+QString numberText(double value) { return QLocale().toString(value, 'f', QLocale::FloatingPointShortest); }
+
+QString pointsText(double points)
+{
+    constexpr double kHundredths = 100.0;
+    return numberText(std::round(points * kHundredths) / kHundredths);
 }
 
 void followFocus(QScrollArea* area)

@@ -29,6 +29,13 @@ void say(QToolButton* button, const QString& words);
 // Words that stand alone begin with a capital; in the middle of a sentence the same words do not.
 [[nodiscard]] QString alone(const QString& words);
 
+// A typed number, with a point or a comma whatever the language; what is none is not finite.
+[[nodiscard]] double numberIn(const QString& typed);
+// As the language writes it, no digit more than it has.
+[[nodiscard]] QString numberText(double value);
+// Points, which may be parts of one: to the hundredth.
+[[nodiscard]] QString pointsText(double points);
+
 // Whatever gets the focus by key is scrolled into sight; a scroll area does that for Tab alone.
 void followFocus(QScrollArea* area);
 

@@ -6,6 +6,7 @@
 
 #include "app/look/icons.h"
 #include "app/look/style.h"
+#include "app/practice/by_hand_bar.h"
 #include "app/practice/parts.h"
 
 namespace fb {
@@ -27,7 +28,10 @@ Icon iconOfPeel(Peel peel)
 
 }  // namespace plate_bar_detail
 
-PlateBar::PlateBar(QWidget* parent) : QWidget(parent), m_companion(parts::toggle(this, "companion"))
+PlateBar::PlateBar(QWidget* parent)
+    : QWidget(parent),
+      m_hand(new ByHandBar(this)),
+      m_companion(parts::toggle(this, "companion"))
 {
     static constexpr std::array kPeelNames{"peelSkin", "peelMuscle", "peelNerves", "peelBone"};
     static constexpr std::array kZoomNames{"zoomOut", "zoomIn", "zoomWhole"};
@@ -35,6 +39,7 @@ PlateBar::PlateBar(QWidget* parent) : QWidget(parent), m_companion(parts::toggle
     row->setContentsMargins(0, 0, 0, 0);
     row->setSizeConstraint(QLayout::SetNoConstraint);
     row->setSpacing(space::kTight);
+    row->addWidget(m_hand);
     for (std::size_t i = 0; i < kPeels.size(); ++i) {
         m_peels[i] = parts::toggle(this, kPeelNames[i]);
         row->addWidget(m_peels[i]);
@@ -80,14 +85,19 @@ void PlateBar::showState(const PracticeState& state)
     for (std::size_t i = 0; i < kPeels.size(); ++i) {
         m_peels[i]->setChecked(state.layers.contains(*layersOf(kPeels[i]).begin()));
         m_peels[i]->setEnabled(state.canPeel);
+        // While a site is found by hand nothing can be taken off, and the room is needed.
+        m_peels[i]->setVisible(!state.byHand);
     }
+    m_hand->showState(state);
     m_companion->setChecked(state.companionShown);
+    fitWords();
 }
 
 void PlateBar::setScheme(const Scheme& scheme)
 {
     for (std::size_t i = 0; i < kPeels.size(); ++i)
         m_peels[i]->setIcon(iconFor(plate_bar_detail::iconOfPeel(kPeels[i]), scheme));
+    m_hand->setScheme(scheme);
     m_zooms[ZoomOutButton]->setIcon(iconFor(Icon::ZoomOut, scheme));
     m_zooms[ZoomInButton]->setIcon(iconFor(Icon::ZoomIn, scheme));
     m_zooms[ZoomWholeButton]->setIcon(iconFor(Icon::ZoomWhole, scheme));
@@ -104,10 +114,12 @@ int PlateBar::widthWith(Qt::ToolButtonStyle style)
 {
     for (QToolButton* peel : m_peels)
         peel->setToolButtonStyle(style);
+    for (QToolButton* button : m_hand->findChildren<QToolButton*>())
+        button->setToolButtonStyle(style);
     const QMargins margins = contentsMargins();
     int width = margins.left() + margins.right() + space::kNear;
     for (const QToolButton* button : findChildren<QToolButton*>())
-        width += button->sizeHint().width() + space::kTight;
+        width += button->isVisibleTo(this) ? button->sizeHint().width() + space::kTight : 0;
     return width;
 }
 

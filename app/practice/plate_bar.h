@@ -1,4 +1,5 @@
-// The slim row under the plate: layers to peel, zoom, the other view. Falls back to icons
+// The slim row under the plate: layers to peel, or what belongs to finding by hand; zoom, the
+// other view. Falls back to icons
 // alone, names kept as accessible names and tool tips, where the words do not fit.
 #pragma once
 
@@ -11,6 +12,8 @@ class QToolButton;
 
 namespace fb {
 
+class ByHandBar;
+
 class PlateBar : public QWidget {
     Q_OBJECT
 
@@ -19,6 +22,7 @@ public:
 
     void showState(const PracticeState& state);
     void setScheme(const Scheme& scheme);
+    [[nodiscard]] ByHandBar& hand() { return *m_hand; }
     [[nodiscard]] QSize minimumSizeHint() const override;
 
 Q_SIGNALS:
@@ -36,8 +40,9 @@ private:
 
     void say();
     void fitWords();
-    int widthWith(Qt::ToolButtonStyle style);  // sets it on the layers' buttons, too
+    int widthWith(Qt::ToolButtonStyle style);  // sets it, too, on all that may be icons alone
 
+    ByHandBar* m_hand;
     std::array<QToolButton*, kPeels.size()> m_peels{};
     std::array<QToolButton*, ZoomCount> m_zooms{};
     QToolButton* m_companion;

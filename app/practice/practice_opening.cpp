@@ -21,6 +21,9 @@ OwnChoices ownBeside(const Policy& policy, const OwnChoices& chosen)
     }
     if (chosen.handLength && chosen.handLength->value() != policy.value(PolicyKey::HandLength))
         own.handLength = chosen.handLength;
+    if (chosen.fingerWidth && chosen.fingerWidth->value() != policy.value(PolicyKey::DeltoidFingerWidth))
+        own.fingerWidth = chosen.fingerWidth;
+    own.handedness = chosen.handedness;
     return own;
 }
 
@@ -33,6 +36,8 @@ Policy with(const Policy& policy, const OwnChoices& own)
     }
     if (own.handLength)
         used = used.with(PolicyKey::HandLength, own.handLength->value());
+    if (own.fingerWidth)
+        used = used.with(PolicyKey::DeltoidFingerWidth, own.fingerWidth->value());
     return used;
 }
 
@@ -82,6 +87,25 @@ Result<bool> PracticePresenter::startRun(const QString& seed, PracticeSetup setu
     return true;
 }
 
+void PracticePresenter::setHand(const OwnChoices& own)
+{
+    OwnChoices changedOwn = m_own;
+    changedOwn.handLength = own.handLength;
+    changedOwn.fingerWidth = own.fingerWidth;
+    changedOwn.handedness = own.handedness;
+    if (changedOwn == m_own)
+        return;
+    m_own = changedOwn;
+    if (!m_practice)
+        return;
+    const OwnChoices before = m_state.own;
+    m_state.own = ownBeside(*m_policy, m_own);
+    if (m_state.own != before && m_practice->phase() != Phase::Summary && !wouldLose())
+        open(m_state.setup);
+    else
+        Q_EMIT changed();
+}
+
 Result<Cm> PracticePresenter::estimatedHand(Sex sex, Cm stature) const
 {
     return measuredHand(m_library->proportions(), sex, stature).map([](const HandMeasures& hand) {
@@ -105,8 +129,7 @@ void PracticePresenter::begin(const PracticeSetup& setup)
 {
     m_state.setup = setup;
     m_state.notice.reset();
-    m_own = ownBeside(*m_policy, m_own);
-    m_state.own = m_own;
+    m_state.own = ownBeside(*m_policy, m_own);
     const Policy policy = with(*m_policy, m_own);
     m_state.policy = std::make_shared<const Policy>(policy);
     m_practice.emplace(m_atlas, policy, setup);
@@ -233,7 +256,8 @@ void PracticePresenter::changePolicy(const LabPolicy& lab)
 bool PracticePresenter::wouldLose() const
 {
     return m_practice && m_practice->phase() != Phase::Summary &&
-           (m_practice->mark() || !m_practice->attempts().empty());
+           (m_practice->mark() || (m_state.byHand && m_state.byHand->canUndo) ||
+            !m_practice->attempts().empty());
 }
 
 }  // namespace fb

@@ -11,6 +11,8 @@
 
 #include "app/canvas/side_picker.h"
 #include "app/look/style.h"
+#include "app/practice/by_hand_column.h"
+#include "app/practice/by_hand_panel.h"
 #include "app/practice/companion_panel.h"
 #include "app/practice/grade_panel.h"
 #include "app/practice/notice.h"
@@ -19,6 +21,7 @@
 #include "app/practice/refusal_panel.h"
 #include "app/practice/request_panel.h"
 #include "app/practice/run_dialog.h"
+#include "app/practice/stage_rail.h"
 #include "app/practice/summary_page.h"
 #include "app/practice/why_panel.h"
 
@@ -36,12 +39,15 @@ PracticePage::PracticePage(PracticePresenter& presenter, QWidget* parent)
       m_practising(new QWidget(this)),
       m_plate(new PlateView(m_practising)),
       m_bar(new PlateBar(m_practising)),
+      m_rail(new StageRail(m_practising)),
       m_request(new RequestPanel),
       m_hint(parts::text(m_practising, "hint")),
+      m_byHand(new ByHandColumn(presenter.byHand(), m_practising)),
       m_refusal(new RefusalPanel(m_practising)),
       m_grade(new GradePanel(m_practising)),
       m_whyButton(parts::toggle(m_practising, "why")),
       m_notice(new Notice(this)),
+      m_goOnButton(parts::button(m_practising, "goOn")),
       m_gradeButton(parts::mainButton(m_practising, "grade")),
       m_refuseButton(parts::button(m_practising, "notHere")),
       m_confirmButton(parts::mainButton(m_practising, "confirmNotHere")),
@@ -52,6 +58,7 @@ PracticePage::PracticePage(PracticePresenter& presenter, QWidget* parent)
     m_plate->setObjectName(QStringLiteral("plate"));
     layOut();
     connectAll();
+    connectByHand();
     say();
     showState();
 }
@@ -101,12 +108,14 @@ QWidget* PracticePage::column()
     rows->setContentsMargins(0, practice_page_layout::kRing, 0, 0);
     rows->setSpacing(space::kApart);
 
+    rows->addWidget(m_rail);
     auto* content = new QWidget;
     m_words = new QVBoxLayout(content);
     m_words->setContentsMargins(0, 0, 0, 0);
     m_words->setSpacing(space::kApart);
     m_words->addWidget(m_request);
     m_words->addWidget(parts::rule(content));
+    m_words->addWidget(m_byHand);
     m_words->addWidget(m_hint);
     m_words->addWidget(m_refusal);
     m_words->addWidget(m_grade);
@@ -137,7 +146,7 @@ QLayout* PracticePage::buttons()
         row->setSpacing(space::kNear);
         rows->addLayout(row);
     }
-    for (QPushButton* button : {m_gradeButton, m_refuseButton, m_confirmButton, m_nextButton})
+    for (QPushButton* button : {m_goOnButton, m_gradeButton, m_refuseButton, m_confirmButton, m_nextButton})
         first->addWidget(button, 1);
     second->addWidget(m_withdrawButton, 1);
     second->addWidget(m_backButton, 1);
@@ -148,7 +157,7 @@ void PracticePage::connectAll()
 {
     PracticePresenter* to = &m_presenter;
     connect(to, &PracticePresenter::changed, this, &PracticePage::showState);
-    connect(m_plate, &PlateView::marked, to, &PracticePresenter::placeMark);
+    connect(m_plate, &PlateView::marked, this, &PracticePage::takeMark);
     connect(m_plate, &PlateView::withdrawAsked, to, &PracticePresenter::withdrawMark);
     connect(m_plate, &PlateView::gradeAsked, to, &PracticePresenter::grade);
     connect(m_gradeButton, &QPushButton::clicked, to, &PracticePresenter::grade);
@@ -168,7 +177,6 @@ void PracticePage::connectAll()
 
 void PracticePage::say()
 {
-    m_plate->setAccessibleName(tr("Plate: mark the place here"));
     parts::say(m_gradeButton, tr("Grade"));
     parts::say(m_withdrawButton, tr("Withdraw mark"));
     //: Opens the convention's rule and its source.
@@ -198,6 +206,7 @@ void PracticePage::askNewRun()
         return;
     auto* dialog = new RunDialog(m_presenter, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &RunDialog::handAsked, this, [this, dialog] { Q_EMIT handAsked(dialog); });
     dialog->open();
 }
 
@@ -207,6 +216,10 @@ void PracticePage::setScheme(const Scheme& scheme)
     m_plate->setScheme(scheme);
     m_bar->setScheme(scheme);
     m_grade->setScheme(scheme);
+    m_rail->setScheme(scheme);
+    m_byHand->setScheme(scheme);
+    if (m_byHandGrade)
+        m_byHandGrade->setScheme(scheme);
     m_notice->setScheme(scheme);
     if (m_companion)
         m_companion->setScheme(scheme);

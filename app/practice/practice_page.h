@@ -16,13 +16,17 @@ class QVBoxLayout;
 
 namespace fb {
 
+class ByHandColumn;
+class ByHandPanel;
 class CompanionPanel;
 class GradePanel;
 class Notice;
 class PlateBar;
 class RefusalPanel;
 class RequestPanel;
+class RunDialog;
 class SidePicker;
+class StageRail;
 class SummaryPage;
 class WhyPanel;
 
@@ -36,6 +40,9 @@ public:
     void setScheme(const Scheme& scheme);
     void askNewRun();  // opens the dialog of a run's setup
 
+Q_SIGNALS:
+    void handAsked(fb::RunDialog* dialog);  // the dialog wants the learner's hand looked after
+
 protected:
     void changeEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;  // Escape closes the choice of reasons
@@ -46,6 +53,7 @@ private:
     QWidget* column();
     QLayout* buttons();
     void connectAll();
+    void connectByHand();
     void say();
     void showState();
     void showPlates(const PracticeState& state);
@@ -57,6 +65,13 @@ private:
     void scrollToWhy();
     void showSummary(const PracticeState& state);
     void refuse();
+    void takeMark(QPointF cm);
+    void goOn();  // from a stage of the hand to the next
+    void showByHand(const PracticeState& state);
+    void lookClose(const PracticeState& state);
+    void showByHandFeedback(const PracticeState& state);
+    [[nodiscard]] QString plateName(const PracticeState& state) const;
+    [[nodiscard]] QRectF closeUp(const PracticeState& state) const;
     void focusFor(const PracticeState& state);
     void makeSidePicker();
     void makeCompanion();
@@ -67,7 +82,11 @@ private:
     std::optional<Phase> m_shownPhase;
     int m_shownRequest = -1;
     bool m_shownChoosing = false;
-    bool m_followsWhy = false;  // keeps the opened answer in sight while its words find their place
+    bool m_shownWatching = false;
+    bool m_watchedClose = false;
+    std::optional<ByHandStage> m_shownStage;
+    bool m_askedChoice = false;  // of the construction
+    bool m_followsWhy = false;   // keeps the opened answer in sight while its words find their place
 
     QStackedLayout* m_pages = nullptr;  // practising, summary
     QWidget* m_practising;
@@ -83,12 +102,16 @@ private:
     QWidget* m_column = nullptr;
     QScrollArea* m_scroll = nullptr;
     QVBoxLayout* m_words = nullptr;
+    StageRail* m_rail;
     RequestPanel* m_request;
     QLabel* m_hint;
+    ByHandColumn* m_byHand;
     RefusalPanel* m_refusal;
+    ByHandPanel* m_byHandGrade = nullptr;  // made when first wanted
     GradePanel* m_grade;
     QToolButton* m_whyButton;
     Notice* m_notice;
+    QPushButton* m_goOnButton;
     QPushButton* m_gradeButton;
     QPushButton* m_refuseButton;
     QPushButton* m_confirmButton;

@@ -6,6 +6,8 @@
 #include <QToolButton>
 
 #include "app/canvas/side_picker.h"
+#include "app/practice/by_hand_column.h"
+#include "app/practice/by_hand_plate.h"
 #include "app/practice/companion_panel.h"
 #include "app/practice/grade_panel.h"
 #include "app/practice/notice.h"
@@ -16,6 +18,7 @@
 #include "app/practice/request_panel.h"
 #include "app/practice/summary_page.h"
 #include "app/practice/why_panel.h"
+#include "app/scene/by_hand_scene.h"
 #include "app/scene/target_scene.h"
 
 namespace fb {
@@ -34,16 +37,22 @@ void PracticePage::showState()
     m_bar->showState(state);
     showPlates(state);
     showColumn(state);
+    showByHand(state);
     showSummary(state);
     const int request = state.request ? state.request->number : -1;
     if (state.phase != Phase::Graded)
         m_followsWhy = false;
-    const bool isNew =
-        m_shownPhase != state.phase || m_shownRequest != request || m_shownChoosing != state.choosingReason;
+    const bool watching = state.byHand && state.byHand->watching;
+    const bool asksChoice = state.byHand && state.byHand->asksChoice;
+    const bool isNew = m_shownPhase != state.phase || m_shownRequest != request ||
+                       m_shownChoosing != state.choosingReason || m_shownWatching != watching ||
+                       m_askedChoice != asksChoice;
     if (state.ready && isNew) {
         m_shownPhase = state.phase;
         m_shownRequest = request;
         m_shownChoosing = state.choosingReason;
+        m_shownWatching = watching;
+        m_askedChoice = asksChoice;
         focusFor(state);
     }
 }
@@ -61,19 +70,22 @@ void PracticePage::showPlates(const PracticeState& state)
     m_bar->setVisible(!asksSide);
     if (state.picture)
         m_plate->setPicture(state.picture);
-    m_plate->setMarkable(state.phase == Phase::Marking && !state.choosingReason);
+    const bool watching = state.byHand && state.byHand->watching;
+    m_plate->setMarkable(isAnswering(state.phase) && !state.choosingReason && !watching);
     m_plate->setScene(state.scene);
     const bool hasMark = state.graded && !state.graded->refusal;
-    m_plate->setMark(hasMark ? QPointF(state.graded->mark.x, state.graded->mark.y) : state.mark);
+    const auto mark = watching ? std::nullopt : state.mark;
+    m_plate->setMark(hasMark ? QPointF(state.graded->mark.x, state.graded->mark.y) : mark);
     m_plate->setLayers(state.layers);
     // Where the chart rules the site out no hand is laid.
     const bool laid = state.graded && !isRuledOut(state.graded->request);
-    m_plate->setHand(laid ? state.hand : nullptr);
+    const bool shownHow = watching && watchLaysHand(*state.target, *state.byHand->watching);
+    m_plate->setHand(laid || shownHow ? state.hand : nullptr);
     m_plate->setHandShown(state.handShown);
     // Feedback is read from close by; the paper is laid whole again with the next request.
     const Picture* graded = hasMark ? state.picture.get() : nullptr;
     if (graded && graded != m_closeUp)
-        m_plate->showAround(closeUpOf(*state.target, state.graded->mark));
+        m_plate->showAround(closeUp(state));
     m_closeUp = graded;
     showCompanion(state);
 }
@@ -99,7 +111,7 @@ void PracticePage::showCompanion(const PracticeState& state)
     // What is looked at from close by stays in sight in the narrower or wider room.
     m_plates->layout()->activate();
     if (moves && m_closeUp)
-        m_plate->showAround(closeUpOf(*state.target, state.graded->mark));
+        m_plate->showAround(closeUp(state));
 }
 
 void PracticePage::showColumn(const PracticeState& state)
@@ -107,7 +119,10 @@ void PracticePage::showColumn(const PracticeState& state)
     m_column->setFixedWidth(parts::columnWidth(this, practice_page_detail::kColumnWidth));
     m_request->showState(state);
     m_hint->setText(hintText(state));
-    m_hint->setVisible(!state.graded && !state.choosingReason);
+    // What is found by hand has words of its own in every stage, but for the mark.
+    const bool handed = state.byHand && (state.byHand->watching || state.phase == Phase::Feeling ||
+                                         state.phase == Phase::Building);
+    m_hint->setVisible(!state.graded && !state.choosingReason && !handed);
     m_refusal->setVisible(state.choosingReason);
     if (!state.choosingReason)
         m_refusal->clear();
@@ -118,6 +133,7 @@ void PracticePage::showColumn(const PracticeState& state)
 
 void PracticePage::showFeedback(const PracticeState& state)
 {
+    showByHandFeedback(state);
     m_grade->setVisible(state.graded.has_value());
     if (state.graded)
         m_grade->showAttempt(*state.graded, *state.target);
@@ -139,10 +155,13 @@ void PracticePage::showFeedback(const PracticeState& state)
 
 void PracticePage::showButtons(const PracticeState& state)
 {
-    const bool answers = !state.graded && !state.choosingReason;
-    m_gradeButton->setVisible(answers);
-    m_gradeButton->setEnabled(state.mark.has_value());
-    m_withdrawButton->setVisible(answers);
+    const bool watching = state.byHand && state.byHand->watching;
+    const bool answers = !state.graded && !state.choosingReason && !watching;
+    const bool marks = answers && state.phase != Phase::Feeling && state.phase != Phase::Building;
+    m_gradeButton->setVisible(marks);
+    // By hand a grade that is asked too early is told what is missing.
+    m_gradeButton->setEnabled(state.mark.has_value() || (marks && state.byHand));
+    m_withdrawButton->setVisible(marks);
     m_withdrawButton->setEnabled(state.mark.has_value());
     m_refuseButton->setVisible(answers && state.setup.mix.findings);
     m_refuseButton->setEnabled(state.canRefuse);
@@ -198,10 +217,12 @@ void PracticePage::focusFor(const PracticeState& state)
 {
     switch (state.phase) {
     case Phase::PickingSide: m_sidePicker->setFocus(); break;
+    case Phase::Feeling:
+    case Phase::Building:
     case Phase::Marking:
         if (state.choosingReason)
             m_refusal->focusFirst();
-        else
+        else if (!m_byHand->takesFocus(state))
             m_plate->setFocus();
         break;
     case Phase::Graded: m_nextButton->setFocus(); break;

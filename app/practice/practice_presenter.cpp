@@ -6,6 +6,7 @@ PracticePresenter::PracticePresenter(Seeds& seeds, QObject* parent) : QObject(pa
 {
     // One after the other: what is asked first is painted first.
     m_pool.setMaxThreadCount(1);
+    connect(&m_byHand, &ByHandPresenter::changed, this, &PracticePresenter::refresh);
 }
 
 PracticePresenter::~PracticePresenter()
@@ -75,8 +76,15 @@ void PracticePresenter::withdrawMark()
 
 void PracticePresenter::grade()
 {
-    if (m_state.choosingReason || !m_practice || !m_practice->grade())
+    if (m_state.choosingReason || !m_practice)
         return;
+    if (m_practice->byHand()) {
+        const auto graded = m_practice->gradeByHand();
+        if (!graded)
+            return tell(graded.error());
+    } else if (!m_practice->grade()) {
+        return;
+    }
     m_state.notice.reset();
     refresh();
 }

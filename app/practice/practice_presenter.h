@@ -13,6 +13,7 @@
 
 #include "app/doors/library.h"
 #include "app/doors/seeds.h"
+#include "app/practice/by_hand_presenter.h"
 #include "app/practice/practice_state.h"
 
 namespace fb {
@@ -46,6 +47,9 @@ public:
     // A new run; on a fault (seed, length, sites, hand) the present one goes on as if nothing
     // was asked.
     [[nodiscard]] Result<bool> startRun(const QString& seed, PracticeSetup setup, const OwnChoices& own);
+    // The learner's hand as it is now: the run starts with it anew while nothing of the learner's is in it,
+    // else the next one does.
+    void setHand(const OwnChoices& own);
     void newRun();                         // the same setup, a fresh seed
     void repeatRun();                      // the same requests once more
     void replaySeed(const QString& seed);  // this setup, that seed; a fault is the notice
@@ -60,6 +64,9 @@ public:
     // the learner's word.
     void usePolicyFile(const QString& file);
     void answerOffer(bool starts);
+
+    // What is done by hand, in a run that asks for it.
+    [[nodiscard]] ByHandPresenter& byHand() { return m_byHand; }
 
     void pickSide(Side side);
     void placeMark(QPointF cm);
@@ -101,6 +108,8 @@ private:
     void refreshSummary();
     void refreshScenes();
     void makePicture(View view, const Request& request);
+    [[nodiscard]] static Result<bool> readHands(const Library& library, const Target& target, bool byHand,
+                                                Made& made);
     void makeRunPicture();  // the body of the summary
     void take(const Made& made);
     [[nodiscard]] bool isRunning(Phase phase) const { return m_practice && m_practice->phase() == phase; }
@@ -118,8 +127,9 @@ private:
     PracticeState m_state;
     View m_awaited{};                  // its plates are being read,
     std::function<void()> m_whenRead;  // and this is then to be done
-    int m_wantedPicture = 0;           // counts requests; an older picture is not wanted any more
-    int m_wantedPolicy = 0;            // the same for files
+    ByHandPresenter m_byHand{m_practice, m_state};
+    int m_wantedPicture = 0;  // counts requests; an older picture is not wanted any more
+    int m_wantedPolicy = 0;   // the same for files
     QThreadPool m_pool;
 };
 

@@ -4,6 +4,7 @@
 
 #include "app/canvas/hand_painter.h"
 #include "app/practice/practice_presenter.h"
+#include "app/scene/by_hand_scene.h"
 #include "app/scene/target_scene.h"
 #include "core/basics/seed_stream.h"
 
@@ -31,11 +32,23 @@ std::vector<OtherPoint> othersOf(const Atlas& atlas, const Policy& policy, const
 }
 
 // A refusal has no mark: the target alone is shown, and that only where the site could be used.
-Scene feedbackScene(const Target& target, const Attempt& attempt)
+Scene feedbackScene(const Target& target, const Attempt& attempt, const Policy& policy)
 {
+    if (attempt.byHand)
+        return gradedByHandScene(target, attempt, Builder::from(policy));
     if (!attempt.refusal)
         return gradedScene(target, attempt.mark, attempt.grade);
     return isRuledOut(attempt.request) ? helpScene(target, HelpLevel::DrawnAndNamed) : targetScene(target);
+}
+
+// While a site is sought by hand: what was built, once it is being built; or what is shown.
+Scene handScene(const Target& target, const ByHandState& byHand)
+{
+    if (byHand.watching)
+        return watchScene(target, *byHand.watching);
+    if (byHand.stage == ByHandStage::Feeling)
+        return {};
+    return buildScene(target, byHand.build, byHand.builder);
 }
 
 }  // namespace practice_refresh_detail
@@ -49,6 +62,8 @@ struct PracticePresenter::Made {
     std::optional<Fault> broken;
     std::shared_ptr<const Picture> picture;
     std::shared_ptr<const Picture> hand;
+    std::shared_ptr<const Plate> handArt;
+    std::array<std::shared_ptr<const Plate>, 2> fingerArt{};
     std::shared_ptr<const Target> target;  // of this view
 };
 
@@ -68,10 +83,13 @@ void PracticePresenter::refreshRequest()
     m_state.layers = allLayers();
     m_state.picture.reset();
     m_state.hand.reset();
+    m_state.handArt.reset();
+    m_state.fingerArt = {};
     m_state.companion.reset();
     m_companionTarget.reset();
     m_state.runPicture.reset();
     m_runTarget.reset();
+    m_byHand.open();
     refresh();
     if (m_practice->phase() == Phase::Summary)
         return makeRunPicture();
@@ -105,14 +123,16 @@ void PracticePresenter::refresh()
     m_state.mark = practice.mark() ? std::optional(toPointF(*practice.mark())) : std::nullopt;
     const Attempt* graded = practice.graded();
     m_state.graded = graded ? std::optional(*graded) : std::nullopt;
-    const bool marking = practice.phase() == Phase::Marking;
-    m_state.canPeel = graded || (marking && practice.setup().help == HelpLevel::DrawnAndNamed);
-    m_state.canRefuse = marking && practice.setup().mix.findings;
+    const bool answering = isAnswering(practice.phase());
+    const bool shown = practice.setup().help == HelpLevel::DrawnAndNamed && !practice.setup().byHand;
+    m_state.canPeel = graded || (answering && shown);
+    m_state.canRefuse = answering && practice.setup().mix.findings;
     m_state.choosingReason = m_state.choosingReason && m_state.canRefuse;
     if (graded && m_state.others.empty()) {
         m_state.others = practice_refresh_detail::othersOf(m_atlas, practice.policy(),
                                                            practice.request().patient, practice.target());
     }
+    m_byHand.refresh();
     refreshSummary();
     refreshScenes();
     Q_EMIT changed();
@@ -122,9 +142,14 @@ void PracticePresenter::refreshSummary()
 {
     m_state.bySite.clear();
     m_state.summary.reset();
+    m_state.foundByHand.clear();
     if (m_practice->phase() != Phase::Summary)
         return;
     m_state.summary = summed(m_practice->attempts());
+    for (const Attempt& attempt : m_practice->attempts()) {
+        if (attempt.byHand)
+            m_state.foundByHand.push_back(*attempt.byHand);
+    }
     for (const Site site : kSites) {
         const Summary own = summed(m_practice->attempts(), site);
         if (own.attempts > 0)
@@ -144,14 +169,15 @@ void PracticePresenter::refreshScenes()
     }
     if (!m_state.target)
         return;
-    const HelpLevel help = m_state.setup.help;
+    const HelpLevel help = m_state.setup.byHand ? HelpLevel::Nothing : m_state.setup.help;
     if (!m_state.graded) {
-        m_state.scene = helpScene(*m_state.target, help);
+        m_state.scene = m_state.byHand ? practice_refresh_detail::handScene(*m_state.target, *m_state.byHand)
+                                       : helpScene(*m_state.target, help);
         if (m_companionTarget)
             m_state.companionScene = helpScene(*m_companionTarget, help);
         return;
     }
-    m_state.scene = practice_refresh_detail::feedbackScene(*m_state.target, *m_state.graded);
+    m_state.scene = practice_refresh_detail::feedbackScene(*m_state.target, *m_state.graded, *m_state.policy);
     for (const OtherPoint& other : m_state.others) {
         if (other.shown)
             m_state.scene += otherScene(other.convention, other.ideal);
@@ -160,11 +186,35 @@ void PracticePresenter::refreshScenes()
         m_state.companionScene = companionScene(*m_companionTarget);
 }
 
+// The hand a target lays, and those a learner may lay in its place.
+Result<bool> PracticePresenter::readHands(const Library& library, const Target& target, bool byHand,
+                                          Made& made)
+{
+    if (!target.hand && !byHand)
+        return true;
+    const auto open = library.plate(View::OpenHand);
+    if (!open)
+        return tl::unexpected(open.error());
+    if (target.hand)
+        made.hand = handPicture(*open, target.hand);
+    if (!byHand)
+        return true;
+    made.handArt = *open;
+    static constexpr std::array kFingers{View::TwoFingers, View::ThreeFingers};
+    for (std::size_t i = 0; i < kFingers.size(); ++i) {
+        const auto fingers = library.plate(kFingers[i]);
+        if (!fingers)
+            return tl::unexpected(fingers.error());
+        made.fingerArt[i] = *fingers;
+    }
+    return true;
+}
+
 void PracticePresenter::makePicture(View view, const Request& request)
 {
     const auto make = [this, view, wanted = m_wantedPicture, library = m_library, request,
-                       policy = m_state.policy] {
-        Made made{wanted, view, std::nullopt, nullptr, nullptr, nullptr};
+                       policy = m_state.policy, byHand = m_state.setup.byHand] {
+        Made made{wanted, view, std::nullopt, nullptr, nullptr, nullptr, {}, nullptr};
         const auto work = [&]() -> Result<bool> {
             const auto plate = library->plate(view);
             if (!plate)
@@ -180,12 +230,8 @@ void PracticePresenter::makePicture(View view, const Request& request)
             if (!target)
                 return tl::unexpected(target.error());
             made.target = std::make_shared<const Target>(*target);
-            if (target->hand) {
-                const auto art = library->plate(View::OpenHand);
-                if (!art)
-                    return tl::unexpected(art.error());
-                made.hand = handPicture(*art, target->hand);
-            }
+            if (const auto read = readHands(*library, *target, byHand, made); !read)
+                return read;
             made.picture = std::make_shared<const Picture>(
                 Picture{*plate, movedInk(**plate, *map, request.patient), request.skinTone});
             return true;
@@ -213,6 +259,8 @@ void PracticePresenter::take(const Made& made)
     } else if (made.view == m_state.request->view) {
         m_state.picture = made.picture;
         m_state.hand = made.hand;
+        m_state.handArt = made.handArt;
+        m_state.fingerArt = made.fingerArt;
     } else {
         m_state.companion = made.picture;
         m_companionTarget = made.target;

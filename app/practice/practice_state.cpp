@@ -15,6 +15,11 @@ QSet<Layer> layersOf(Peel peel)
 
 QSet<Layer> allLayers() { return {kLayers.begin(), kLayers.end()}; }
 
+bool isAnswering(Phase phase)
+{
+    return phase == Phase::Feeling || phase == Phase::Building || phase == Phase::Marking;
+}
+
 bool isRuledOut(const Request& request)
 {
     return request.finding && rulesOut(*request.finding, request.site, request.patient.side());

@@ -9,6 +9,7 @@
 
 #include "app/canvas/plate_view.h"
 #include "app/doors/settings.h"
+#include "app/practice/by_hand_state.h"
 #include "app/scene/scene.h"
 #include "core/basics/problem.h"
 #include "core/policy/policy.h"
@@ -56,9 +57,10 @@ struct PracticeState {
     std::optional<Request> request;
     Side firstFigure{};  // the patient's side that the first of the two figures shows
     bool pickedWrongSide = false;
-    std::optional<QPointF> mark;  // cm
-    bool canRefuse = false;       // "not here" is an answer now
-    bool choosingReason = false;  // the learner is about to answer so
+    std::optional<QPointF> mark;        // cm
+    bool canRefuse = false;             // "not here" is an answer now
+    bool choosingReason = false;        // the learner is about to answer so
+    std::optional<ByHandState> byHand;  // while a request is being found by hand
     std::optional<Attempt> graded;
     std::shared_ptr<const Target> target;  // of the request; null while nothing is open
     std::shared_ptr<const Policy> policy;
@@ -72,6 +74,9 @@ struct PracticeState {
 
     std::shared_ptr<const Picture> picture;  // null until it is made
     std::shared_ptr<const Picture> hand;     // laid over it once graded; null where none is laid
+    // Of the learner's own hand in a run by hand: open; two and three fingers laid together.
+    std::shared_ptr<const Plate> handArt;
+    std::array<std::shared_ptr<const Plate>, 2> fingerArt;
     std::shared_ptr<const Picture> companion;
     Scene scene;
     Scene companionScene;
@@ -82,9 +87,12 @@ struct PracticeState {
     // One body for all marks of a site, a right one, the plate's own reference.
     std::shared_ptr<const Picture> runPicture;
     Scene runScene;
+    std::vector<ByHandGrade> foundByHand;  // one for each request that was found by hand and graded
 };
 
 // Whether the chart rules out the very site that is asked.
 [[nodiscard]] bool isRuledOut(const Request& request);
+// Whether an answer is awaited: feeling, building, marking.
+[[nodiscard]] bool isAnswering(Phase phase);
 
 }  // namespace fb

@@ -96,6 +96,11 @@ void RequestPanel::showState(const PracticeState& state)
     m_values[ConventionField]->setText(conventionName(state.convention));
     m_values[HelpField]->setText(helpLevelName(state.setup.help));
     m_details->setVisible(!state.graded && !state.choosingReason);
+    // By hand nothing is drawn, and room is dear.
+    for (const Field field : {PostureField, HelpField}) {
+        m_names[field]->setVisible(!state.setup.byHand);
+        m_values[field]->setVisible(!state.setup.byHand);
+    }
     m_chart->setVisible(state.setup.mix.findings);
     //: What the patient's chart says beside the order.
     m_chart->setText(request.finding ? findingText(*request.finding) : tr("Chart: nothing of note."));

@@ -16,6 +16,7 @@
 
 #include "app/look/style.h"
 #include "app/practice/hand_field.h"
+#include "app/practice/how_choice.h"
 #include "app/practice/parts.h"
 #include "app/practice/site_choice.h"
 #include "app/words/fault_words.h"
@@ -32,9 +33,11 @@ RunDialog::RunDialog(PracticePresenter& presenter, QWidget* parent)
       m_fresh(parts::button(this, "freshSeed")),
       m_lengthName(parts::text(this, "runLengthName")),
       m_length(new QLineEdit(this)),
+      m_how(new HowChoice(this)),
       m_helpName(parts::text(this, "runHelpName")),
       m_sites(new SiteChoice(this)),
       m_hand(new HandField(this)),
+      m_moreHand(parts::button(this, "moreHand")),
       m_asksSide(new QCheckBox(this)),
       m_notice(parts::text(this, "runNotice", "notice")),
       m_scroll(new QScrollArea(this)),
@@ -54,6 +57,8 @@ RunDialog::RunDialog(PracticePresenter& presenter, QWidget* parent)
     m_start->setDefault(true);
     connect(m_fresh, &QPushButton::clicked, this, [this] { m_seed->setText(m_presenter.freshSeed()); });
     connect(m_hand, &HandField::estimateAsked, this, &RunDialog::estimateHand);
+    connect(m_moreHand, &QPushButton::clicked, this, &RunDialog::handAsked);
+    connect(m_how, &HowChoice::changed, this, &RunDialog::fitHelp);
     connect(m_start, &QPushButton::clicked, this, &RunDialog::start);
     connect(m_cancel, &QPushButton::clicked, this, &QDialog::reject);
     layOut();
@@ -107,6 +112,7 @@ QWidget* RunDialog::fields()
     column->addWidget(m_sites);
     column->addWidget(parts::rule(sites));
     column->addWidget(m_hand);
+    column->addWidget(m_moreHand, 0, Qt::AlignLeft);
     m_halves->addWidget(sites, 1, Qt::AlignTop);
     return whole;
 }
@@ -129,8 +135,9 @@ QWidget* RunDialog::runFields()
     help->addWidget(m_helpName);
     for (QRadioButton* button : m_help)
         help->addWidget(button);
-    grid->addLayout(help, 2, 0, 1, 3);
-    grid->addWidget(m_asksSide, 3, 0, 1, 3);
+    grid->addWidget(m_how, 2, 0, 1, 3);
+    grid->addLayout(help, 3, 0, 1, 3);
+    grid->addWidget(m_asksSide, 4, 0, 1, 3);
     for (QLabel* name : {m_seedName, m_lengthName, m_helpName})
         name->setWordWrap(false);
     return whole;
@@ -177,6 +184,8 @@ void RunDialog::say()
     m_asksSide->setAccessibleName(m_asksSide->text());
     if (m_fault)
         m_notice->setText(sentenceOf(*m_fault));
+    //: Of the learner: opens what is known of the hand, with measuring.
+    parts::say(m_moreHand, tr("Finger, writing hand, measuring…"));
     parts::say(m_start, tr("Start"));
     parts::say(m_cancel, tr("Cancel"));
 }
@@ -195,9 +204,17 @@ void RunDialog::fill()
     m_length->setText(QString::number(state.setup.length));
     const Policy& policy = *m_presenter.labPolicy();
     m_sites->fill(state.setup.mix, policy, state.own);
-    m_hand->setLength(state.own.handLength.value_or(Cm{policy.value(PolicyKey::HandLength)}));
+    showHand(state.own.handLength.value_or(Cm{policy.value(PolicyKey::HandLength)}));
     m_help[static_cast<std::size_t>(state.setup.help)]->setChecked(true);
     m_asksSide->setChecked(state.setup.asksSide);
+    m_how->setByHand(state.setup.byHand);
+}
+
+void RunDialog::showHand(Cm length)
+{
+    m_hand->setLength(length);
+    m_fault.reset();
+    m_notice->hide();
 }
 
 void RunDialog::start()
@@ -210,8 +227,10 @@ void RunDialog::start()
             setup.help = static_cast<HelpLevel>(level);
     }
     setup.asksSide = m_asksSide->isChecked();
+    setup.byHand = m_how->isByHand();
     setup.mix = m_sites->mix();
-    OwnChoices own = m_sites->conventions();
+    OwnChoices own = m_presenter.state().own;
+    own.conventions = m_sites->conventions().conventions;
     const auto hand = m_hand->length();
     if (!hand)
         return tell(hand.error());
@@ -233,6 +252,13 @@ void RunDialog::estimateHand()
     m_hand->setLength(Cm{std::round(length->value() * kTenths) / kTenths});
     m_fault.reset();
     m_notice->hide();
+}
+
+void RunDialog::fitHelp()
+{
+    m_helpName->setEnabled(!m_how->isByHand());
+    for (QRadioButton* button : m_help)
+        button->setEnabled(!m_how->isByHand());
 }
 
 void RunDialog::tell(const Fault& fault)

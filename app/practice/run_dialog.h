@@ -18,6 +18,7 @@ class QScrollArea;
 namespace fb {
 
 class HandField;
+class HowChoice;
 class SiteChoice;
 
 class RunDialog : public QDialog {
@@ -26,6 +27,12 @@ class RunDialog : public QDialog {
 public:
     // Shows the setup of the present run with a fresh seed. The presenter outlives the dialog.
     RunDialog(PracticePresenter& presenter, QWidget* parent);
+
+    // The learner's hand has been looked after meanwhile; everything else stays as typed.
+    void showHand(Cm length);
+
+Q_SIGNALS:
+    void handAsked();  // for the rest of the hand: finger, writing hand, measuring
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -41,6 +48,7 @@ private:
     void start();
     void estimateHand();
     void tell(const Fault& fault);
+    void fitHelp();  // by hand nothing is drawn
 
     PracticePresenter& m_presenter;
     QLabel* m_title;
@@ -49,10 +57,12 @@ private:
     QPushButton* m_fresh;
     QLabel* m_lengthName;
     QLineEdit* m_length;
+    HowChoice* m_how;
     QLabel* m_helpName;
     std::array<QRadioButton*, kHelpLevelCount> m_help{};
     SiteChoice* m_sites;
     HandField* m_hand;
+    QPushButton* m_moreHand;
     QCheckBox* m_asksSide;
     QLabel* m_notice;
     std::optional<Fault> m_fault;  // told in the notice

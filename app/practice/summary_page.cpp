@@ -11,6 +11,7 @@
 #include "app/look/icons.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
+#include "app/practice/run_by_hand.h"
 #include "app/practice/run_by_site.h"
 #include "app/words/grade_words.h"
 #include "app/words/site_words.h"
@@ -70,6 +71,7 @@ SummaryPage::SummaryPage(QWidget* parent)
       m_refusals(parts::text(this, "refusals")),
       m_sides(parts::text(this, "sides")),
       m_points(parts::text(this, "runPoints")),
+      m_byHand(new RunByHand(this)),
       m_bySite(new RunBySite(this)),
       m_column(new QWidget(this)),
       m_repeat(parts::button(this, "repeat")),
@@ -146,6 +148,7 @@ QWidget* SummaryPage::words()
     divide();
     column->addLayout(counts());
     divide();
+    column->addWidget(m_byHand);
     for (QLabel* sentence : {m_distance, m_lean, m_refusals, m_sides, m_points})
         column->addWidget(sentence);
     divide();
@@ -178,6 +181,7 @@ void SummaryPage::showState(const PracticeState& state)
     m_title->setText(tr("Run of seed %1").arg(QString::number(state.setup.seed)));
     sayNumbers(*state.summary);
     sayPoints(*state.summary);
+    m_byHand->showState(state);
     m_bySite->showState(state);
     parts::say(m_repeat, tr("Repeat this run"));
     parts::say(m_new, tr("New run"));
@@ -232,7 +236,7 @@ void SummaryPage::sayPoints(const Summary& summary)
     m_sides->setVisible(summary.sidesAsked > 0);
     m_sides->setText(tr("Side picked right at the first try: %1 of %2.")
                          .arg(locale.toString(summary.sidesRight), locale.toString(summary.sidesAsked)));
-    m_points->setText(tr("Points: %1.").arg(locale.toString(summary.points)));
+    m_points->setText(tr("Points: %1.").arg(parts::pointsText(summary.points)));
 }
 
 void SummaryPage::paintIcons()

@@ -14,6 +14,7 @@ class QPushButton;
 namespace fb {
 
 class PlateView;
+class RunByHand;
 class RunBySite;
 
 class SummaryPage : public QWidget {
@@ -56,6 +57,7 @@ private:
     QLabel* m_refusals;
     QLabel* m_sides;
     QLabel* m_points;
+    RunByHand* m_byHand;
     RunBySite* m_bySite;
     QWidget* m_column;
     std::array<CountRow, kVerdictCount> m_counts;

@@ -182,7 +182,7 @@ void ProfileDialog::say()
     m_writing[1]->setText(tr("Right"));
     m_writing[0]->setAccessibleName(tr("You write with your left hand"));
     m_writing[1]->setAccessibleName(tr("You write with your right hand"));
-    m_writingHint->setText(tr("The other hand finds the site, this one holds the syringe."));
+    m_writingHint->setText(tr("On an arm the other hand finds the site, and this one holds the syringe. On a hip, the hip decides which hand is laid."));
     parts::say(m_cancel, tr("Cancel"));
     //: The profile is used although it cannot be kept on disk.
     parts::say(m_unsavedButton, tr("Use it until you quit"));

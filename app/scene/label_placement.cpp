@@ -88,7 +88,8 @@ private:
             return true;
         if (ask.kind == LabelKind::Name)
             return m_paper.contains(anchorOf(i));
-        return !ask.outline.boundingRect().intersected(m_paper).isEmpty();
+        // A level line has a box without height.
+        return ask.outline.boundingRect().adjusted(-1, -1, 1, 1).intersects(m_paper);
     }
 
     void placeOne(qsizetype i)

@@ -49,6 +49,11 @@ QVector<LabelAsk> asked(const Scene& scene, const QTransform& cmToDevice, double
     return made;
 }
 
+bool isOfFigure(Role role)
+{
+    return role == Role::Construction || role == Role::Newest || role == Role::Yours;
+}
+
 // Squares along the lines of the construction that lie on the paper, as many whatever its size.
 QVector<QRectF> figureOf(const Scene& scene, const QTransform& cmToDevice, const QRectF& paper)
 {
@@ -56,7 +61,7 @@ QVector<QRectF> figureOf(const Scene& scene, const QTransform& cmToDevice, const
     const double reach = stride * 0.4;
     QVector<QRectF> squares;
     for (const SceneShape& shape : scene) {
-        if (shape.role != Role::Construction || shape.points.size() < 2)
+        if (!isOfFigure(shape.role) || shape.points.size() < 2)
             continue;
         QPolygonF line = onDevice(shape, cmToDevice);
         if (shape.figure == Figure::Closed)
@@ -98,6 +103,14 @@ QVector<PlacedLabel> sceneLabels(const Scene& scene, const QTransform& cmToDevic
     all.figure += labels_detail::figureOf(scene, cmToDevice, paper);
     return placeLabels(labels_detail::asked(scene, cmToDevice, textScale), paper,
                        labels_detail::keptClear(scene, cmToDevice, paper, taken), all);
+}
+
+QPointF leaderStart(const PlacedLabel& placed)
+{
+    const QRectF& box = placed.box;
+    if (placed.anchor.x() > box.left() && placed.anchor.x() < box.right())
+        return {box.center().x(), placed.anchor.y() > box.center().y() ? box.bottom() - 1 : box.top() + 1};
+    return {placed.anchor.x() > box.center().x() ? box.right() - 2 : box.left() + 2, box.center().y()};
 }
 
 }  // namespace fb

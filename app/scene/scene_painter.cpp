@@ -6,6 +6,7 @@
 
 #include "app/look/icons.h"
 #include "app/look/type.h"
+#include "app/scene/sign_paths.h"
 
 namespace fb {
 
@@ -34,6 +35,9 @@ public:
         case Role::Construction:
             return shape.figure == Figure::Point ? dot(outline.first(), colour, 2.4)
                                                  : edged(shape, outline, colour, {9, 3, 1.2, 3}, 1.3);
+        case Role::Field: return field(outline, colour);
+        case Role::Yours: return yours(shape, outline, colour);
+        case Role::Newest: return newest(shape, outline, colour);
         case Role::Arrow: return arrow(outline, colour);
         case Role::Ideal: return ideal(outline.first(), colour);
         case Role::Other: return lozenge(outline.first(), colour);
@@ -110,19 +114,13 @@ private:
 
     static QPainterPath pathOf(const SceneShape& shape, const QPolygonF& outline)
     {
-        QPainterPath path;
-        path.addPolygon(outline);
-        if (shape.figure == Figure::Closed)
-            path.closeSubpath();
-        return path;
+        return shape.figure == Figure::Closed ? closedPath(outline) : openPath(outline);
     }
 
     // Of two that lie over each other the first is ruled, as the first is asked.
     void area(const QPolygonF& outline, QColor colour)
     {
-        QPainterPath path;
-        path.addPolygon(outline);
-        path.closeSubpath();
+        const QPainterPath path = closedPath(outline);
         m_painter.fillPath(path, layered(veil(0.2), faded(colour, 0.05)));
         const QColor line = faded(colour, 0.5);
         m_painter.setPen(hairline(line, 0.9));
@@ -133,9 +131,7 @@ private:
 
     void region(const QPolygonF& outline, QColor colour)
     {
-        QPainterPath path;
-        path.addPolygon(outline);
-        path.closeSubpath();
+        const QPainterPath path = closedPath(outline);
         m_painter.fillPath(path, veil(0.34));
         m_painter.setPen(hairline(faded(colour, 0.8), 0.7));
         m_painter.drawLines(ruled(outline, -30.0, 4.2 * m_weight));
@@ -161,6 +157,41 @@ private:
         edged(shape, outline, colour, {0.1, 2.6}, 1.9);
     }
 
+    void field(const QPolygonF& outline, const QColor& colour)
+    {
+        const QPainterPath path = closedPath(outline);
+        m_painter.fillPath(path, veil(0.16));
+        m_painter.setPen(hairline(faded(colour, 0.6), 0.7));
+        m_painter.drawLines(ruled(outline, 60.0, 8.0 * m_weight));
+    }
+
+    // A plain line that ends, or turns its corners, in open squares: what a learner has set.
+    void yours(const SceneShape& shape, const QPolygonF& outline, const QColor& colour)
+    {
+        constexpr qsizetype kCorners = 4;
+        if (outline.size() > 1)
+            stroke(pathOf(shape, outline), pen(colour, 1.5), 0.6);
+        QPolygonF ends{outline.first(), outline.last()};
+        if (shape.figure == Figure::Closed)
+            ends = outline.size() <= kCorners ? outline : QPolygonF();
+        for (const QPointF at : ends) {
+            const QPainterPath square = squareAt(at, 3.2 * m_weight);
+            m_painter.fillPath(square, veil(0.9));
+            m_painter.strokePath(square, pen(colour, 1.3));
+        }
+    }
+
+    // What has just been set: a heavy line, or a dot in a ring.
+    void newest(const SceneShape& shape, const QPolygonF& outline, const QColor& colour)
+    {
+        if (outline.size() > 1)
+            return stroke(pathOf(shape, outline), pen(colour, 2.8), 0.8);
+        QPainterPath ring;
+        ring.addEllipse(outline.first(), 9.0 * m_weight, 9.0 * m_weight);
+        stroke(ring, pen(colour, 1.6), 0.9);
+        dot(outline.first(), colour, 3.6);
+    }
+
     void dot(QPointF at, const QColor& colour, double radius)
     {
         m_painter.setPen(Qt::NoPen);
@@ -179,15 +210,7 @@ private:
 
     void ideal(QPointF at, const QColor& colour)
     {
-        const double r = 6.5 * m_weight;
-        const double out = 11.5 * m_weight;
-        QPainterPath path;
-        path.addEllipse(at, r, r);
-        path.moveTo(at - QPointF(out, 0));
-        path.lineTo(at + QPointF(out, 0));
-        path.moveTo(at - QPointF(0, out));
-        path.lineTo(at + QPointF(0, out));
-        stroke(path, pen(colour, 1.7), 0.95);
+        stroke(crossedRingAt(at, 6.5 * m_weight, 11.5 * m_weight), pen(colour, 1.7), 0.95);
     }
 
     // An earlier mark wears the shape of its verdict on a disc of paper.
@@ -204,11 +227,7 @@ private:
 
     void lozenge(QPointF at, const QColor& colour)
     {
-        const double r = 6.5 * m_weight;
-        QPainterPath path;
-        path.addPolygon(
-            QPolygonF{at - QPointF(0, r), at + QPointF(r, 0), at + QPointF(0, r), at - QPointF(r, 0)});
-        path.closeSubpath();
+        const QPainterPath path = lozengeAt(at, 6.5 * m_weight);
         m_painter.fillPath(path, veil(0.75));
         stroke(path, pen(colour, 1.6), 0.9);
     }
@@ -216,36 +235,13 @@ private:
     // From the mark to just short of the ideal point's ring.
     void arrow(const QPolygonF& outline, const QColor& colour)
     {
-        QLineF line(outline.first(), outline.last());
-        const double spare = 9.0 * m_weight;
-        if (line.length() < 2.6 * spare)
+        const ArrowPaths paths =
+            arrowAlong(QLineF(outline.first(), outline.last()), 9.0 * m_weight, 12.0 * m_weight);
+        if (paths.head.isEmpty())
             return;
-        line.setLength(line.length() - spare);
-        const QLineF unit = line.unitVector();
-        const QPointF along(unit.dx(), unit.dy());
-        const QPointF across(-along.y(), along.x());
-        const QPointF tip = line.p2();
-        const double head = 12.0 * m_weight;
-        QPainterPath shaft(line.p1() + along * spare);
-        shaft.lineTo(tip - along * head * 0.7);
-        QPainterPath point(tip);
-        point.lineTo(tip - along * head + across * head * 0.34);
-        point.lineTo(tip - along * head * 0.72);
-        point.lineTo(tip - along * head - across * head * 0.34);
-        point.closeSubpath();
-        stroke(shaft, pen(colour, 1.8), 0.9);
-        m_painter.strokePath(point, QPen(veil(0.9), 2.4));
-        m_painter.fillPath(point, colour);
-    }
-
-    // Where a leader leaves its label: at the side that looks at the anchor.
-    static QPointF leaderStart(const PlacedLabel& placed)
-    {
-        const QRectF& box = placed.box;
-        if (placed.anchor.x() > box.left() && placed.anchor.x() < box.right())
-            return {box.center().x(),
-                    placed.anchor.y() > box.center().y() ? box.bottom() - 1 : box.top() + 1};
-        return {placed.anchor.x() > box.center().x() ? box.right() - 2 : box.left() + 2, box.center().y()};
+        stroke(paths.shaft, pen(colour, 1.8), 0.9);
+        m_painter.strokePath(paths.head, QPen(veil(0.9), 2.4));
+        m_painter.fillPath(paths.head, colour);
     }
 
     // Letters with a rim of paper, so that they can be read on any ink beneath.
@@ -276,9 +272,9 @@ void paintScene(QPainter& painter, const Scene& scene, const Scheme& scheme, con
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     scene_detail::Hand hand(painter, scheme, textScale);
-    for (const Role role : {Role::Strike, Role::Near, Role::Region, Role::Construction, Role::Landmark,
-                            Role::Other, Role::Arrow, Role::Ideal, Role::MarkOnTarget, Role::MarkAcceptable,
-                            Role::MarkOffTarget, Role::MarkUnsafe})
+    for (const Role role : {Role::Strike, Role::Near, Role::Region, Role::Field, Role::Construction,
+                            Role::Yours, Role::Newest, Role::Landmark, Role::Other, Role::Arrow, Role::Ideal,
+                            Role::MarkOnTarget, Role::MarkAcceptable, Role::MarkOffTarget, Role::MarkUnsafe})
         for (const SceneShape& shape : scene)
             if (shape.role == role)
                 hand.shape(shape, cmToDevice.map(QPolygonF(shape.points)));

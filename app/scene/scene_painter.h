@@ -5,6 +5,8 @@
 //   Construction  dash and dot, thin                 Near     dotted edge, a name
 //   Ideal         a small crossed ring               Arrow    a head, its length on a plaque
 //   Landmark      a full dot, a name in italics      Other    a small open lozenge
+//   Newest        a heavy line, a dot in a ring      Yours    a plain line between open squares
+//   Field         a wide, light ruling
 //
 // Lengths are in the painter's own units (pixels of a screen); whoever paints a PDF scales the
 // painter first. Labels keep to the paper and never overlap (see label_placement.h).
@@ -26,6 +28,9 @@ namespace fb {
                                                double textScale, const QRectF& paper,
                                                const QVector<QRectF>& taken = {},
                                                const LabelShyness& shyness = {});
+
+// Where a leader leaves its label: at the side that looks at the anchor.
+[[nodiscard]] QPointF leaderStart(const PlacedLabel& placed);
 
 // paper: where labels may go, in the painter's units; empty: the painter's whole window.
 // taken, shyness: see placeLabels().

@@ -33,7 +33,9 @@ std::span<const std::string_view> feltIn(View view)
     case View::HipBehind: return kHipBehind;
     case View::ThighFront:
     case View::ThighSide: return kThigh;
-    case View::OpenHand: break;
+    case View::OpenHand:
+    case View::TwoFingers:
+    case View::ThreeFingers: break;
     }
     return {};
 }

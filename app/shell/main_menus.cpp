@@ -5,6 +5,8 @@
 #include <QMenu>
 #include <functional>
 
+#include "app/practice/run_dialog.h"
+#include "app/profile/profile_dialog.h"
 #include "app/shell/about_dialog.h"
 #include "app/shell/main_window.h"
 #include "app/shell/restart_dialog.h"
@@ -72,6 +74,13 @@ void MainWindow::fillView(QMenu& menu)
     addLanguage(tr("As the system"), QString());
     for (const OfferedLanguage& each : offeredLanguages())
         addLanguage(each.name, each.locale);
+
+    menu.addSeparator();
+    //: Of the learner: length, finger, writing hand.
+    QAction* hand = menu.addAction(tr("Your hand…"));
+    hand->setObjectName(QStringLiteral("yourHand"));
+    hand->setEnabled(m_doors.practice.labPolicy() != nullptr);
+    connect(hand, &QAction::triggered, this, [this] { showHand(nullptr); });
 }
 
 void MainWindow::fillPolicy(QMenu& menu)
@@ -107,6 +116,26 @@ void MainWindow::showAbout()
     auto* about = new AboutDialog(m_doors.practice.state().policy.get(), this);
     about->setAttribute(Qt::WA_DeleteOnClose);
     about->open();
+}
+
+void MainWindow::showHand(RunDialog* run)
+{
+    const Policy& policy = *m_doors.practice.labPolicy();
+    const Cm usualHand{policy.value(PolicyKey::HandLength)};
+    const auto estimate = [this](Sex sex, Cm stature) {
+        return m_doors.practice.estimatedHand(sex, stature);
+    };
+    auto* dialog =
+        new ProfileDialog({m_doors.learner, estimate, usualHand,
+                           Cm{policy.value(PolicyKey::DeltoidFingerWidth)}, schemeOf(m_preferences.palette)},
+                          run ? static_cast<QWidget*>(run) : this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    if (run) {
+        connect(dialog, &QDialog::accepted, run, [this, run, usualHand] {
+            run->showHand(m_doors.learner.profile().handLength.value_or(usualHand));
+        });
+    }
+    dialog->open();
 }
 
 void MainWindow::askRestart()

@@ -72,6 +72,7 @@ void MainWindow::connectAll()
     connect(m_run, &RunStrip::newRunAsked, m_page, &PracticePage::askNewRun);
     connect(practice, &PracticePresenter::changed, this,
             [this] { m_run->showState(m_doors.practice.state()); });
+    connect(m_page, &PracticePage::handAsked, this, &MainWindow::showHand);
     connect(practice, &PracticePresenter::changed, this, &MainWindow::keepSetup);
     connect(practice, &PracticePresenter::changed, this, &MainWindow::askRestart);
     connect(new QShortcut(QKeySequence::New, this), &QShortcut::activated, m_page, &PracticePage::askNewRun);
@@ -164,10 +165,23 @@ void MainWindow::keepSetup()
     preferences.runLength = state.setup.length;
     preferences.help = state.setup.help;
     preferences.asksSide = state.setup.asksSide;
+    preferences.byHand = state.setup.byHand;
     preferences.mix = state.setup.mix;
     preferences.own = state.own;
     preferences.policyFile = state.policyFile;
     change(preferences);
+    keepHand();
+}
+
+void MainWindow::keepHand()
+{
+    const Cm usual{m_doors.practice.labPolicy()->value(PolicyKey::HandLength)};
+    const Cm used = m_doors.practice.state().own.handLength.value_or(usual);
+    Profile profile = m_doors.learner.profile();
+    if (used == profile.handLength.value_or(usual))
+        return;
+    profile.handLength = used;
+    m_doors.learner.use(profile);
 }
 
 void MainWindow::paintEvent(QPaintEvent* event)

@@ -8,6 +8,7 @@
 #include "app/doors/dialogs.h"
 #include "app/doors/settings.h"
 #include "app/practice/practice_presenter.h"
+#include "app/profile/learner.h"
 #include "app/shell/language.h"
 
 class QLabel;
@@ -17,6 +18,7 @@ class QPushButton;
 namespace fb {
 
 class PracticePage;
+class RunDialog;
 class RunStrip;
 
 class MainWindow : public QMainWindow {
@@ -26,6 +28,7 @@ public:
     // Everything handed in outlives the window.
     struct Doors {
         PracticePresenter& practice;
+        Learner& learner;
         Settings& settings;
         Dialogs& dialogs;
         Language& language;
@@ -56,9 +59,12 @@ private:
     void applyLook();
     void choosePolicy();
     void showAbout();
+    // The learner's hand; a dialog of a run that stands open shows it afterwards.
+    void showHand(RunDialog* run);
     void askRestart();  // where a policy is offered that would start the run anew
     void change(const Preferences& preferences);
     void keepSetup();  // remembers how the runs are set up
+    void keepHand();   // and a hand that was typed for them
 
     Doors m_doors;
     Preferences m_preferences;

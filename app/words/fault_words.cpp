@@ -34,7 +34,7 @@ public:
             if (!words.isEmpty())
                 return words;
         }
-        return {};
+        return byHandFault(m_problem, {m_where, m_what, m_low, m_high});
     }
 
 private:

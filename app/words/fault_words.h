@@ -12,4 +12,13 @@ namespace fb {
 // the default QLocale. Text taken from outside is shown in one line and shortened.
 [[nodiscard]] QString sentenceOf(const Fault& fault);
 
+// A fault's texts as sentenceOf() shows them.
+struct ShownFault {
+    QString where, what, low, high;
+};
+
+// The part of sentenceOf() that tells of what is found by hand and of what is kept; empty for any
+// other problem.
+[[nodiscard]] QString byHandFault(Problem problem, const ShownFault& fault);
+
 }  // namespace fb

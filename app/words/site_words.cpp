@@ -47,6 +47,8 @@ QString viewName(View view)
     case View::ThighFront: return SiteWords::tr("Thigh, from the front");
     case View::ThighSide: return SiteWords::tr("Thigh, from the outer side");
     case View::OpenHand: return SiteWords::tr("Open hand");
+    case View::TwoFingers: return SiteWords::tr("Two fingers, laid together");
+    case View::ThreeFingers: return SiteWords::tr("Three fingers, laid together");
     }
     return {};
 }
@@ -92,6 +94,8 @@ QString postureText(View view)
         return SiteWords::tr("Lying on the back, thigh bare, toes up, seen from the outer side");
     //: The hand of whoever gives the injection, not of the patient.
     case View::OpenHand: return SiteWords::tr("Laid flat, fingers spread");
+    case View::TwoFingers:
+    case View::ThreeFingers: return SiteWords::tr("Laid flat, fingers together");
     }
     return {};
 }

@@ -23,7 +23,9 @@ QString whyNotTitle(View view)
     case View::ShoulderSide:
     case View::ShoulderThreeQuarter:
     case View::HipSide:
-    case View::OpenHand: break;
+    case View::OpenHand:
+    case View::TwoFingers:
+    case View::ThreeFingers: break;
     }
     return {};
 }
@@ -58,7 +60,9 @@ QString whyNotText(View view)
     case View::ShoulderSide:
     case View::ShoulderThreeQuarter:
     case View::HipSide:
-    case View::OpenHand: break;
+    case View::OpenHand:
+    case View::TwoFingers:
+    case View::ThreeFingers: break;
     }
     return {};
 }

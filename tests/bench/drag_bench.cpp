@@ -1,17 +1,12 @@
-// Dragging over a plate: from a mouse event to the end of the repaint it causes, with a real PlateView and
-// the page's part (core's hand laid anew, handles told again) in it.
+// Dragging over a plate: from a mouse event to the end of the repaint it causes; first in the real window,
+// then with a PlateView alone, as large as the window, and a page's part (core's hand laid anew, handles told
+// again).
 //
-//   bench_drag [HEIGHT ...]     default 1080 2160; one row a drag, milliseconds
+//   bench_drag [HEIGHT ...]     default 1080 2160; one row a drag, milliseconds: median, 95 %, most
 //
 // Wall-clock time, and the UI thread's own computing time, which a busy machine does not stretch.
 #include <QApplication>
-#include <QElapsedTimer>
-#include <QMouseEvent>
 #include <QTextStream>
-#include <QThread>
-#include <algorithm>
-#include <ctime>
-#include <functional>
 #include <vector>
 
 #include "app/canvas/plate_view.h"
@@ -20,12 +15,13 @@
 #include "app/scene/target_scene.h"
 #include "core/hand/free_hand.h"
 #include "core/session/request.h"
+#include "tests/bench/drag_measure.h"
+#include "tests/bench/page_drag.h"
 
 namespace fb {
 
 namespace drag_bench_detail {
 
-constexpr int kMoves = 300;
 const HandSize kHand{Cm{18.4}, Cm{1.7}, 0.56, 0.6, 0.97, 0.1, 0.45};
 
 QPointF toQt(Point p) { return {p.x, p.y}; }
@@ -60,7 +56,7 @@ public:
         connect(&view, &PlateView::pressed, this, &Page::press);
         connect(&view, &PlateView::handleMoved, this, &Page::move);
         view.show();
-        waitFor([this] { return view.isSharp(); });
+        bench::waitFor([this] { return view.isSharp(); });
     }
 
     void layHand()
@@ -69,21 +65,11 @@ public:
         view.setPress({});
         tell();
         view.setCurrentHandle(0);
-        waitFor([this] { return view.isHeldSharp(); });
+        bench::waitFor([this] { return view.isHeldSharp(); });
     }
 
     // The places a handle of the hand has, widget.
     [[nodiscard]] QPointF handle(int id) const { return view.toWidget(m_handles[id].cm); }
-
-    void waitFor(const std::function<bool()>& done) const
-    {
-        QElapsedTimer clock;
-        clock.start();
-        while (!done() && clock.elapsed() < 20000) {
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
-            QThread::msleep(2);
-        }
-    }
 
     PlateView view;
 
@@ -122,77 +108,6 @@ private:
     QVector<HandleLook> m_handles;
 };
 
-void send(PlateView& view, QEvent::Type type, QPointF at)
-{
-    const bool moves = type == QEvent::MouseMove;
-    QMouseEvent event(type, at, view.mapToGlobal(at), moves ? Qt::NoButton : Qt::LeftButton,
-                      type == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton, Qt::NoModifier);
-    QCoreApplication::sendEvent(&view, &event);
-}
-
-double computedMs()
-{
-    timespec now{};
-    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
-    return static_cast<double>(now.tv_sec) * 1e3 + static_cast<double>(now.tv_nsec) / 1e6;
-}
-
-double percentile(std::vector<double> times, double share)
-{
-    std::ranges::sort(times);
-    return times[static_cast<std::size_t>(share * static_cast<double>(times.size() - 1))];
-}
-
-// Counts the paintings that really took place.
-class PaintCounter : public QObject {
-public:
-    bool eventFilter(QObject*, QEvent* event) override
-    {
-        painted += event->type() == QEvent::Paint ? 1 : 0;
-        return false;
-    }
-    int painted = 0;
-};
-
-void measure(Page& page, const char* what, QPointF from, double radius)
-{
-    PaintCounter counter;
-    page.view.installEventFilter(&counter);
-    std::vector<double> times, computed;
-    QElapsedTimer clock;
-    send(page.view, QEvent::MouseButtonPress, from);
-    QCoreApplication::processEvents();
-    counter.painted = 0;
-    for (int i = 1; i <= kMoves; ++i) {
-        const double angle = 0.05 * i;
-        const QPointF at = from + QPointF(std::sin(angle), std::cos(angle) - 1.0) * radius;
-        const double before = computedMs();
-        clock.start();
-        send(page.view, QEvent::MouseMove, at);
-        QCoreApplication::processEvents();
-        computed.push_back(computedMs() - before);
-        times.push_back(static_cast<double>(clock.nsecsElapsed()) / 1e6);
-        QThread::msleep(4);
-    }
-    const int painted = counter.painted;
-    send(page.view, QEvent::MouseButtonRelease, page.view.rect().center());
-    clock.start();
-    page.waitFor([&] { return page.view.isHeldSharp(); });
-    const auto sharp = clock.elapsed();
-    QTextStream(stdout) << QStringLiteral(
-                               "  %1  p50 %2  p95 %3  max %4  computing p95 %5  painted %6 of %7  sharp "
-                               "after %8\n")
-                               .arg(QLatin1StringView(what), -22)
-                               .arg(percentile(times, 0.5), 6, 'f', 2)
-                               .arg(percentile(times, 0.95), 6, 'f', 2)
-                               .arg(percentile(times, 1.0), 6, 'f', 2)
-                               .arg(percentile(computed, 0.95), 6, 'f', 2)
-                               .arg(painted)
-                               .arg(kMoves)
-                               .arg(sharp);
-    page.view.removeEventFilter(&counter);
-}
-
 void measureAll(const Library& library, int height, double textScale, double zoom)
 {
     const QSize size(height * 16 / 9, height);
@@ -201,13 +116,13 @@ void measureAll(const Library& library, int height, double textScale, double zoo
     Page page(library, size, textScale);
     page.layHand();
     page.view.zoomBy(zoom);
-    page.waitFor([&] { return page.view.isSharp() && page.view.isHeldSharp(); });
+    bench::waitFor([&] { return page.view.isSharp() && page.view.isHeldSharp(); });
     const double radius = height / 14.0;
-    measure(page, "palm slides", page.handle(0), radius);
-    measure(page, "index turns the hand", page.handle(1), radius);
-    measure(page, "middle finger opens", page.handle(2), radius);
+    bench::measureDrag(page.view, "palm slides", page.handle(0), radius);
+    bench::measureDrag(page.view, "index turns the hand", page.handle(1), radius);
+    bench::measureDrag(page.view, "middle finger opens", page.handle(2), radius);
     page.view.setTool(PlateTool::Press);
-    measure(page, "fingertip sweeps", page.handle(1), radius);
+    bench::measureDrag(page.view, "fingertip sweeps", page.handle(1), radius);
 }
 
 }  // namespace drag_bench_detail
@@ -225,6 +140,11 @@ int main(int argc, char** argv)
         heights.push_back(std::atoi(argv[i]));
     if (heights.empty())
         heights = {1080, 2160};
+    for (const int height : heights) {
+        for (const int textPercent : {100, 150})
+            fb::bench::measurePage({height * 16 / 9, height}, textPercent, 1.0);
+        fb::bench::measurePage({height * 16 / 9, height}, 100, 3.0);
+    }
     for (const int height : heights)
         for (const double textScale : {1.0, 1.5})
             fb::drag_bench_detail::measureAll(*library, height, textScale, 1.0);

@@ -44,7 +44,7 @@ const Plate& plateOf(View view)
     auto& plate = plates[static_cast<std::size_t>(view)];
     if (!plate) {
         const std::string file = std::string(wordOf(view)) + ".svg";
-        const std::string folder = view == View::OpenHand ? "resources/hands/" : "resources/plates/";
+        const std::string folder = view >= View::OpenHand ? "resources/hands/" : "resources/plates/";
         plate = required(parsePlate(sourceFile(folder + file), file), file.c_str());
     }
     return *plate;

@@ -4,6 +4,7 @@
 #include <cstdint>
 
 #include "app/doors/dialogs.h"
+#include "app/doors/profile.h"
 #include "app/doors/seeds.h"
 #include "app/doors/settings.h"
 
@@ -20,6 +21,34 @@ public:
 
     Preferences stored;
     int saves = 0;
+};
+
+// Answers at once; with trouble it keeps nothing, as a store that cannot be written.
+class MemoryProfiles : public ProfileKeeper {
+public:
+    void load(QObject*, std::function<void(const Remembered&)> then) override { then(stored); }
+    void save(const Profile& profile, QObject*, Saved then) override
+    {
+        if (!stored.trouble)
+            stored.profile = profile;
+        ++saves;
+        then(answer());
+    }
+    void saveScale(const QString& screen, PixelsPerMm scale, QObject*, Saved then) override
+    {
+        if (!stored.trouble)
+            stored.scales[screen] = scale;
+        then(answer());
+    }
+
+    Remembered stored;
+    int saves = 0;
+
+private:
+    [[nodiscard]] Result<bool> answer() const
+    {
+        return stored.trouble ? Result<bool>(tl::unexpected(*stored.trouble)) : Result<bool>(true);
+    }
 };
 
 class AnsweringDialogs : public Dialogs {

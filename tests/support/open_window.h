@@ -23,9 +23,9 @@ namespace fb::test {
 class OpenWindow {
 public:
     explicit OpenWindow(const Preferences& preferences = plainPreferences(), QSize size = {1280, 800},
-                        std::uint64_t seed = 7)
+                        std::uint64_t seed = 7, const Remembered& remembered = {})
         : seeds(seed),
-          services(stored(preferences), dialogs, seeds)
+          services(stored(preferences), dialogs, seeds, stored(remembered))
     {
         window().resize(size);
         window().show();
@@ -45,6 +45,7 @@ public:
     }
 
     MemorySettings settings;
+    MemoryProfiles profiles;
     AnsweringDialogs dialogs;
     CountingSeeds seeds;
     Services services;
@@ -57,6 +58,11 @@ private:
     {
         settings.stored = preferences;
         return settings;
+    }
+    ProfileKeeper& stored(const Remembered& remembered)
+    {
+        profiles.stored = remembered;
+        return profiles;
     }
 };
 

@@ -55,6 +55,22 @@ TEST(HandFieldTest, ALengthIsShownAsTheLanguageWritesItAndReadBack)
     QLocale::setDefault(before);
 }
 
+TEST(HandFieldTest, ABlankFieldIsNoLengthAndShowsTheUsualOneFaintly)
+{
+    HandField field;
+    field.setUsual(Cm{18.1});
+    EXPECT_TRUE(field.isBlank());
+    EXPECT_FALSE(field.hasStature());
+    EXPECT_EQ(field.findChild<QLineEdit*>(QStringLiteral("runHand"))->placeholderText(),
+              QStringLiteral("18.1"));
+    type(field, "runHand", "18");
+    EXPECT_FALSE(field.isBlank());
+    field.setEstimate(Sex::Male, Cm{182.5});
+    EXPECT_TRUE(field.hasStature());
+    EXPECT_EQ(field.sex(), Sex::Male);
+    EXPECT_EQ(*field.stature(), Cm{182.5});
+}
+
 TEST(HandFieldTest, AnEstimateIsAskedForByKey)
 {
     HandField field;

@@ -4,12 +4,14 @@
 
 #include <QApplication>
 #include <QLabel>
+#include <QLocale>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QScrollArea>
 #include <QTest>
 #include <QVBoxLayout>
 #include <QWidget>
+#include <cmath>
 #include <memory>
 #include <vector>
 
@@ -25,6 +27,19 @@ TEST(PartsTest, WhatIsSaidIsAlsoToldAndAnAmpersandStaysOne)
     EXPECT_EQ(button->text(), QStringLiteral("Bone && muscle"));
     EXPECT_EQ(button->accessibleName(), QStringLiteral("Bone & muscle"));
     EXPECT_EQ(button->objectName(), QStringLiteral("both"));
+}
+
+TEST(PartsTest, NumbersAreReadWithAPointOrACommaAndWrittenAsTheLanguageDoes)
+{
+    EXPECT_EQ(parts::numberIn(QStringLiteral(" 18,5 ")), 18.5);
+    EXPECT_EQ(parts::numberIn(QStringLiteral("18.5")), 18.5);
+    for (const char* none : {"", " ", "1 8", "18.5.1", "wide"})
+        EXPECT_FALSE(std::isfinite(parts::numberIn(QLatin1String(none)))) << none;
+    const QLocale before;
+    QLocale::setDefault(QLocale(QLocale::Spanish));
+    EXPECT_EQ(parts::numberText(18.25), QStringLiteral("18,25"));
+    QLocale::setDefault(before);
+    EXPECT_EQ(parts::numberText(18.0), QStringLiteral("18"));
 }
 
 TEST(PartsTest, LengthsGrowWithTheTextTheyHold)
@@ -65,6 +80,13 @@ TEST(PartsTest, WhatGetsTheFocusByArrowKeyIsScrolledIntoSight)
     ASSERT_EQ(QApplication::focusWidget(), choices.back());
     const QRect seen(choices.back()->mapTo(area.viewport(), QPoint()), choices.back()->size());
     EXPECT_TRUE(area.viewport()->rect().intersects(seen));
+}
+
+TEST(PartsTest, PointsAreToldToTheHundredth)
+{
+    EXPECT_EQ(parts::pointsText(11.0 + 1.0 / 6.0), QStringLiteral("11.17"));
+    EXPECT_EQ(parts::pointsText(2.5), QStringLiteral("2.5"));
+    EXPECT_EQ(parts::pointsText(3.0), QStringLiteral("3"));
 }
 
 TEST(PartsTest, WordsAreNeverReadAsMarkup)

@@ -30,6 +30,25 @@ TEST(PlateBarTest, ButtonsShowTheLayersAndAskForThem)
     EXPECT_TRUE(namelessControls(bar).isEmpty()) << namelessControls(bar).join('\n').toStdString();
 }
 
+TEST(PlateBarTest, WhatIsFoundByHandHasItsOwnButtonsInPlaceOfTheLayers)
+{
+    PlateBar bar;
+    bar.setScheme(schemeOf(PaletteKind::Light));
+    PracticeState state;
+    bar.showState(state);
+    bar.show();
+    const auto shown = [&](const char* name) { return bar.findChild<QToolButton*>(name)->isVisible(); };
+    EXPECT_TRUE(shown("peelBone"));
+    EXPECT_FALSE(shown("undo"));
+    state.byHand.emplace();
+    bar.showState(state);
+    EXPECT_FALSE(shown("peelBone"));
+    EXPECT_TRUE(shown("undo"));
+    bar.resize(bar.minimumSizeHint());
+    EXPECT_EQ(bar.findChild<QToolButton*>("undo")->toolButtonStyle(), Qt::ToolButtonIconOnly)
+        << "where words do not fit";
+}
+
 TEST(PlateBarTest, ShutLayersCannotBePressed)
 {
     PlateBar bar;

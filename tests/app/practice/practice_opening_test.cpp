@@ -111,6 +111,58 @@ TEST(PracticeOpeningTest, TheLearnersHandIsTheHandThatIsLaid)
     EXPECT_EQ(run.state().own.handLength, std::nullopt) << "the policy's own";
 }
 
+TEST(PracticeOpeningTest, TheLearnersFingerIsTheFingerThatIsLaid)
+{
+    OwnChoices own;
+    own.choose(Convention::DeltoidFingers);
+    own.fingerWidth = Cm{2.1};
+    SampleRun run(setupOf(Site::Deltoid), own);
+    EXPECT_EQ(run.state().policy->value(PolicyKey::DeltoidFingerWidth), 2.1);
+    const double broad = run.state().target->ideal.y;
+    own.fingerWidth = Cm{1.3};
+    ASSERT_TRUE(run.presenter.startRun(QStringLiteral("7"), run.state().setup, own));
+    EXPECT_GT(run.state().target->ideal.y, broad) << "narrow fingers reach less far down";
+    own.fingerWidth = Cm{run.presenter.labPolicy()->value(PolicyKey::DeltoidFingerWidth)};
+    ASSERT_TRUE(run.presenter.startRun(QStringLiteral("7"), run.state().setup, own));
+    EXPECT_EQ(run.state().own.fingerWidth, std::nullopt) << "the policy's own";
+}
+
+TEST(PracticeOpeningTest, AHandThatChangesIsUsedAtOnceOnlyWhileNothingIsLost)
+{
+    SampleRun run(setupOf(Site::Ventrogluteal));
+    OwnChoices hand;
+    hand.handLength = Cm{21.0};
+    run.presenter.setHand(hand);
+    EXPECT_EQ(run.state().target->hand->length, Cm{21.0});
+    const Point ideal = run.state().target->ideal;
+    run.presenter.placeMark({ideal.x, ideal.y});
+    hand.handLength = Cm{15.0};
+    run.presenter.setHand(hand);
+    EXPECT_TRUE(run.state().mark.has_value());
+    EXPECT_EQ(run.state().target->hand->length, Cm{21.0});
+    EXPECT_EQ(run.state().own.handLength, std::optional(Cm{15.0})) << "of the next run";
+    run.presenter.newRun();
+    EXPECT_EQ(run.state().target->hand->length, Cm{15.0});
+}
+
+TEST(PracticeOpeningTest, AHandThatIsThePolicysOwnIsStillTheLearnersUnderAnotherPolicy)
+{
+    SampleRun run(setupOf(Site::Ventrogluteal));
+    const Cm usual{run.presenter.labPolicy()->value(PolicyKey::HandLength)};
+    OwnChoices hand;
+    hand.handLength = usual;
+    run.presenter.setHand(hand);
+    const QTemporaryDir folder;
+    QFile file(folder.filePath(QStringLiteral("ward.json")));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(R"({"hand": {"length_cm": {"value": 16.5, "source": "ward"}}})");
+    file.close();
+    run.presenter.usePolicyFile(file.fileName());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return run.state().policyFile == file.fileName(); }));
+    EXPECT_EQ(run.presenter.labPolicy()->value(PolicyKey::HandLength), 16.5);
+    EXPECT_EQ(run.state().policy->value(PolicyKey::HandLength), usual.value());
+}
+
 TEST(PracticeOpeningTest, AHandIsEstimatedFromSexAndStature)
 {
     SampleRun run;

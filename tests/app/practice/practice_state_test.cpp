@@ -15,6 +15,14 @@ TEST(PracticeStateTest, EveryLayerBelongsToExactlyOnePeel)
     }
 }
 
+TEST(PracticeStateTest, AnAnswerIsAwaitedFromTheFirstTouchToTheGrade)
+{
+    for (const Phase phase : {Phase::Feeling, Phase::Building, Phase::Marking})
+        EXPECT_TRUE(isAnswering(phase));
+    for (const Phase phase : {Phase::PickingSide, Phase::Graded, Phase::Summary})
+        EXPECT_FALSE(isAnswering(phase));
+}
+
 TEST(PracticeStateTest, OnlyAFindingOfTheVerySiteAndSideRulesItOut)
 {
     const Patient patient = Patient::make(40.0, Sex::Female, Cm{165.0}, Kg{65.0}, Side::Left).value();

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <QLineF>
+
 #include "app/look/type.h"
 #include "core/basics/seed_stream.h"
 
@@ -127,6 +129,17 @@ TEST(LabelPlacementTest, WhatLiesOffThePaperHasNoLabel)
     EXPECT_TRUE(placed[0].box.isEmpty());
     EXPECT_TRUE(placed[1].box.isEmpty());
     EXPECT_FALSE(placed[2].box.isEmpty());
+}
+
+TEST(LabelPlacementTest, ALevelOrUprightArrowHasItsLengthBesideIt)
+{
+    for (const QLineF& line : {QLineF(400, 300, 470, 300), QLineF(400, 300, 400, 370)}) {
+        const QPolygonF ends{line.p1(), line.p2()};
+        const auto placed =
+            placeLabels({{LabelKind::Plaque, "2.4 cm", fontOf(Type::Body, 1.0), ends}}, kPaper);
+        ASSERT_EQ(placed.size(), 1);
+        EXPECT_FALSE(placed[0].box.isEmpty());
+    }
 }
 
 TEST(LabelPlacementTest, ListedNamesStandUnderOneAnotherWithoutLeaders)

@@ -175,6 +175,38 @@ TEST(ScenePainterTest, TheWordOfTheLaterAreaKeepsOffTheEarlierOne)
     EXPECT_FALSE(labels[0].box.intersects(QRectF(360, 260, 80, 80)));
 }
 
+TEST(ScenePainterTest, WhatALearnerSetEndsInSquaresAndTheNewestInNone)
+{
+    const auto lineOf = [](Role role) { return painted({{role, Figure::Line, {{-5, 0}, {5, 0}}, {}, {}}}); };
+    const QRect corner(302, 303, 2, 1);  // of the square round the line's first end
+    EXPECT_GT(inked(lineOf(Role::Yours), corner), 0);
+    EXPECT_EQ(inked(lineOf(Role::Newest), corner), 0);
+    EXPECT_EQ(inked(lineOf(Role::Construction), corner), 0);
+}
+
+TEST(ScenePainterTest, AManySidedFigureOfALearnerCarriesNoSquares)
+{
+    QVector<QPointF> round;
+    for (int i = 0; i < 24; ++i)
+        round.push_back({4 * std::cos(i * 0.2618), 4 * std::sin(i * 0.2618)});
+    const QImage image = painted({{Role::Yours, Figure::Closed, round, {}, {}}});
+    EXPECT_EQ(inked(image, QRect(483, 298, 1, 4)), 0);
+}
+
+TEST(ScenePainterTest, ALeaderLeavesItsLabelOnTheSideOfItsShape)
+{
+    PlacedLabel label;
+    label.box = QRectF(100, 100, 80, 20);
+    label.anchor = {300, 40};
+    EXPECT_EQ(leaderStart(label), QPointF(178, 110));
+    label.anchor = {20, 40};
+    EXPECT_EQ(leaderStart(label), QPointF(102, 110));
+    label.anchor = {140, 300};
+    EXPECT_EQ(leaderStart(label), QPointF(140, 119));
+    label.anchor = {140, 10};
+    EXPECT_EQ(leaderStart(label), QPointF(140, 101));
+}
+
 TEST(ScenePainterTest, NoRulingOfNothing)
 {
     EXPECT_TRUE(ruled({}, 45, 5).isEmpty());

@@ -125,6 +125,25 @@ TEST(FaultWordsTest, AHandIsToldItsLengthsWithAndWithoutItsOwn)
                     .contains(QStringLiteral("13 to 24 cm")));
 }
 
+TEST(FaultWordsTest, WhatIsMissingOfAConstructionIsNamed)
+{
+    EXPECT_EQ(sentenceOf({Problem::BuildNotWhole, {}, "index_tip", 0.0, 0.0}).toStdString(),
+              "The construction is not whole; set “Index fingertip”, then go on.");
+    EXPECT_EQ(sentenceOf({Problem::BuildNotWhole, {}, "which_cell", 0.0, 0.0}).toStdString(),
+              "The construction is not whole; set “Field”, then go on.");
+    EXPECT_FALSE(sentenceOf({Problem::BuildNotWhole, {}, {}, 0.0, 0.0}).contains(QStringLiteral("“")));
+}
+
+TEST(FaultWordsTest, AFingerIsToldItsWidthsWithAndWithoutItsOwn)
+{
+    const FaultLocale locale(QLocale(QLocale::German));
+    EXPECT_EQ(sentenceOf({Problem::FingerWidthOutOfRange, {}, "3.5", 1.2, 2.5}).toStdString(),
+              "The finger width 3,5 cm is outside 1,2 to 2,5 cm; measure straight across the middle joint "
+              "of the index finger.");
+    EXPECT_TRUE(sentenceOf({Problem::FingerWidthOutOfRange, {}, {}, 1.2, 2.5})
+                    .contains(QStringLiteral("1,2 to 2,5 cm")));
+}
+
 TEST(FaultWordsTest, ChoicesAreListed)
 {
     const QString text = sentenceOf({Problem::ConventionUnknown, {}, "deltoid.guess", 0.0, 0.0});

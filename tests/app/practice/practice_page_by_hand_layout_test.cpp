@@ -1,0 +1,45 @@
+#include <gtest/gtest.h>
+
+#include "tests/support/by_hand_steps.h"
+#include "tests/support/hand_walk.h"
+#include "tests/support/layout_audit.h"
+#include "tests/support/window_walk.h"
+
+namespace {
+
+using namespace fb;
+using namespace fb::test;
+
+struct Sight {
+    int textPercent;
+    Qt::LayoutDirection direction;
+};
+
+class ByHandInEverySight : public testing::TestWithParam<Sight> {};
+
+TEST_P(ByHandInEverySight, NothingIsCutOffAndEveryControlHasAName)
+{
+    QApplication::setLayoutDirection(GetParam().direction);
+    for (const Convention convention :
+         {Convention::VentroglutealHand, Convention::VastusThirds, Convention::DeltoidFingers}) {
+        Preferences preferences = byHandPreferences(convention);
+        preferences.textPercent = GetParam().textPercent;
+        OpenWindow open(preferences);
+        ASSERT_TRUE(open.isReady);
+        throughHandStates(open, [&](const char* where) {
+            settle();
+            const QStringList faults = layoutFaults(open.window()) + namelessControls(open.window());
+            EXPECT_TRUE(faults.isEmpty()) << wordOf(convention) << ", " << where << ":\n"
+                                          << faults.join('\n').toStdString();
+            EXPECT_LE(open.window().width(), 1280) << where;
+        });
+        EXPECT_EQ(open.state().phase, Phase::Summary);
+    }
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+}
+
+INSTANTIATE_TEST_SUITE_P(PracticePageByHandLayoutTest, ByHandInEverySight,
+                         testing::Values(Sight{100, Qt::LeftToRight}, Sight{150, Qt::LeftToRight},
+                                         Sight{100, Qt::RightToLeft}));
+
+}  // namespace
