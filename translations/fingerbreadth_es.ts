@@ -472,12 +472,12 @@
     </message>
     <message>
         <source>Build</source>
-        <translation>Construir</translation>
+        <translation>Trazar</translation>
     </message>
     <message>
         <source>Mark it</source>
         <extracomment>The stage in which the site is marked (a verb).</extracomment>
-        <translation>Poner la marca</translation>
+        <translation>Marcar</translation>
     </message>
     <message numerus="yes">
         <source>Feel for the %n landmark(s) this site is built from. Plant a flag on each and name it.</source>
@@ -768,6 +768,10 @@
         <source>%1: right.</source>
         <extracomment>A step of the construction that was done right.</extracomment>
         <translation>%1: correcto.</translation>
+    </message>
+    <message>
+        <source>What went wrong first</source>
+        <translation>Lo primero que falló</translation>
     </message>
 </context>
 <context>
@@ -2160,7 +2164,7 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
     <message>
         <source>Find it by hand, then mark</source>
-        <translation>Localizarla con la mano y después poner la marca</translation>
+        <translation>Localizarla con la mano y después marcar</translation>
     </message>
     <message>
         <source>Nothing is drawn: feel for the landmarks, build the site, mark it.</source>
@@ -2978,11 +2982,11 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
     <message>
         <source>Go on to build</source>
-        <translation>Pasar a construir</translation>
+        <translation>Pasar a trazar</translation>
     </message>
     <message>
         <source>Go on to mark</source>
-        <translation>Pasar a la marca</translation>
+        <translation>Pasar a marcar</translation>
     </message>
     <message>
         <source>Plate: press here to feel what lies under the skin</source>
@@ -4331,6 +4335,31 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>Laid flat, fingers together</source>
         <translation>Apoyada plana, con los dedos juntos</translation>
     </message>
+    <message>
+        <source>Find the deltoid site, left arm</source>
+        <extracomment>A request that is found by hand: felt, built, then marked.</extracomment>
+        <translation>Localice la zona deltoidea, brazo izquierdo</translation>
+    </message>
+    <message>
+        <source>Find the deltoid site, right arm</source>
+        <translation>Localice la zona deltoidea, brazo derecho</translation>
+    </message>
+    <message>
+        <source>Find the vastus lateralis site, left thigh</source>
+        <translation>Localice la zona del vasto lateral, muslo izquierdo</translation>
+    </message>
+    <message>
+        <source>Find the vastus lateralis site, right thigh</source>
+        <translation>Localice la zona del vasto lateral, muslo derecho</translation>
+    </message>
+    <message>
+        <source>Find the ventrogluteal site, left hip</source>
+        <translation>Localice la zona ventroglútea, cadera izquierda</translation>
+    </message>
+    <message>
+        <source>Find the ventrogluteal site, right hip</source>
+        <translation>Localice la zona ventroglútea, cadera derecha</translation>
+    </message>
 </context>
 <context>
     <name>fb::SlipWords</name>
@@ -4664,6 +4693,11 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>No place was marked</source>
         <translation>No se marcó ningún lugar</translation>
     </message>
+    <message>
+        <source>%1 of %2 found, built and marked right</source>
+        <extracomment>The headline of a run by hand: of how many requests every part was right.</extracomment>
+        <translation>%1 de %2 localizados, construidos y marcados bien</translation>
+    </message>
 </context>
 <context>
     <name>fb::WatchPanel</name>
@@ -4675,11 +4709,6 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>Next</source>
         <extracomment>The next step of what is shown.</extracomment>
         <translation>Siguiente</translation>
-    </message>
-    <message>
-        <source>Hold</source>
-        <extracomment>Holds a showing that goes on by itself, or lets it go on.</extracomment>
-        <translation>Detener</translation>
     </message>
     <message>
         <source>Go on by itself</source>
@@ -4700,6 +4729,11 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Step %1 of %2</source>
         <translation>Paso %1 de %2</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <extracomment>Holds a showing that goes on by itself, or lets it go on.</extracomment>
+        <translation>Pausa</translation>
     </message>
 </context>
 <context>

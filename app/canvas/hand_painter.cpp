@@ -13,27 +13,30 @@ namespace fb {
 namespace hand_painter_detail {
 
 inline constexpr double kSvgFineness = 4.0;  // pixels to a unit
-inline constexpr double kLeastHatchOfHand = 0.34;
 
 bool isSvg(const QPainter& painter)
 {
     return painter.paintEngine() && painter.paintEngine()->type() == QPaintEngine::SVG;
 }
 
+inline constexpr double kLeastHatchOfHand = 0.34;
+
 inline constexpr int kFull = 255;
+inline constexpr int kWhole = 256;  // a share of one
 
 // How much stays of a pixel of a grey and an alpha (premultiplied: light as the ink is where it
 // covers). Washes let the body through, pen strokes hardly: the darker, the less.
-const std::vector<double>& sharesThatStay()
+const std::vector<QRgb>& sharesThatStay()
 {
-    static const std::vector<double> shares = [] {
+    static const std::vector<QRgb> shares = [] {
         constexpr double kOfLines = 0.94;
-        std::vector<double> made(static_cast<std::size_t>((kFull + 1) * (kFull + 1)), 0.0);
+        std::vector<QRgb> made(static_cast<std::size_t>((kFull + 1) * (kFull + 1)), 0);
         for (int alpha = 1; alpha <= kFull; ++alpha) {
             for (int gray = 0; gray <= kFull; ++gray) {
                 const double light = std::min(1.0, static_cast<double>(gray) / alpha);
+                const double share = kHandOpacity + (kOfLines - kHandOpacity) * std::pow(1.0 - light, 1.5);
                 made[static_cast<std::size_t>(alpha * (kFull + 1) + gray)] =
-                    kHandOpacity + (kOfLines - kHandOpacity) * std::pow(1.0 - light, 1.5);
+                    static_cast<QRgb>(std::lround(share * kWhole));
             }
         }
         return made;
@@ -41,19 +44,26 @@ const std::vector<double>& sharesThatStay()
     return shares;
 }
 
+// Two of the four parts of a pixel at once, rounded.
+QRgb faded(QRgb pixel, QRgb share)
+{
+    constexpr QRgb kPair = 0x00ff00ff;
+    constexpr QRgb kHalves = 0x00800080;
+    const QRgb low = (((pixel & kPair) * share + kHalves) >> 8) & kPair;
+    const QRgb high = (((pixel >> 8) & kPair) * share + kHalves) & (kPair << 8);
+    return low | high;
+}
+
 void makeSeeThrough(QImage& layer)
 {
-    const std::vector<double>& shares = sharesThatStay();
+    const std::vector<QRgb>& shares = sharesThatStay();
     for (int y = 0; y < layer.height(); ++y) {
         auto* line = reinterpret_cast<QRgb*>(layer.scanLine(y));
         for (int x = 0; x < layer.width(); ++x) {
             const int alpha = qAlpha(line[x]);
             if (alpha == 0)
                 continue;
-            const double share = shares[static_cast<std::size_t>(alpha * (kFull + 1) + qGray(line[x]))];
-            const auto faded = [share](int part) { return static_cast<int>(std::lround(part * share)); };
-            line[x] = qRgba(faded(qRed(line[x])), faded(qGreen(line[x])), faded(qBlue(line[x])),
-                            std::min(kFull, faded(alpha)));
+            line[x] = faded(line[x], shares[static_cast<std::size_t>(alpha * (kFull + 1) + qGray(line[x]))]);
         }
     }
 }

@@ -39,7 +39,7 @@ struct HeldLayer {
     Held held;  // as it was when it was drawn
     Scheme scheme;
     double pixelsPerCm = 1.0;  // wished for; a very large image is drawn less fine
-    bool quick = false;        // half as fine, for a moment
+    bool quick = false;        // half as fine and its shades in fewer steps, for a moment
     QImage image;              // premultiplied, see-through
     QTransform toOwn;          // image pixels to cm about the origin, turned as held was
 };

@@ -199,7 +199,7 @@ std::vector<QRectF> rowsOf(const std::vector<ReadyInk::Shape>& shapes)
 
 }  // namespace ink_detail
 
-ReadyInk::ReadyInk(const Picture& picture) : m_gradients(picture.ink.gradients)
+ReadyInk::ReadyInk(const Picture& picture, Rows rows) : m_gradients(picture.ink.gradients)
 {
     m_shapes.reserve(picture.ink.shapes.size());
     for (const MovedShape& moved : picture.ink.shapes) {
@@ -224,7 +224,8 @@ ReadyInk::ReadyInk(const Picture& picture) : m_gradients(picture.ink.gradients)
         }
         m_shapes.push_back(std::move(shape));
     }
-    m_silhouette = ink_detail::rowsOf(m_shapes);
+    if (rows == Rows::Kept)
+        m_silhouette = ink_detail::rowsOf(m_shapes);
 }
 
 bool paintInk(QPainter& painter, const ReadyInk& ink, const std::vector<QColor>& tones,

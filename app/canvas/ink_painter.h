@@ -31,7 +31,8 @@ struct Picture {
 // but its plate. Safe to paint from several threads at once.
 class ReadyInk {
 public:
-    explicit ReadyInk(const Picture& picture);
+    enum class Rows { Kept, None };  // of the silhouette: ink beside which no label stands needs none
+    explicit ReadyInk(const Picture& picture, Rows rows = Rows::Kept);
 
     struct Shape {
         QPainterPath path;              // cm

@@ -228,10 +228,7 @@ void paintFace(QPainter& painter, const PlateFace& face)
         face_detail::paintPlaceholder(painter, face);
     } else {
         paintLaid(painter, face);
-        if (face.sceneLayer)
-            painter.drawImage(sheet.topLeft(), *face.sceneLayer);
-        else
-            paintFaceScene(painter, face);
+        paintFaceScene(painter, face);
         paintToolsOver(painter, face);
         if (face.mark)
             paintMark(painter, face.frame.toWidget(*face.mark), face.scheme, face.textScale);

@@ -29,7 +29,7 @@ struct PlateFace {
     std::optional<QPointF> loupe;      // widget: the place it enlarges
     bool focused = false;
     ToolFace tools;
-    std::optional<QImage> sceneLayer;  // the scene, painted before (see scene_layer.h); nullopt: paint it
+    std::optional<QImage> sceneLayer;  // painted before (see scene_layer.h); nullopt: paint all of it
 };
 
 // The sheet of paper on a widget: all of it but a narrow rim.

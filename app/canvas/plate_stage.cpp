@@ -82,8 +82,16 @@ void PlateStage::setScene(const Scene& scene)
 {
     if (sameScene(scene, m_face.scene))
         return;
+    // What only moves under the labels is all there is to repaint.
+    const bool isAll = !isLoose(m_face.scene) || !isLoose(scene);
+    const QTransform toWidget = m_face.frame.cmToWidget();
+    const QRectF box =
+        looseBox(m_face.scene, toWidget, m_face.textScale) | looseBox(scene, toWidget, m_face.textScale);
     m_face.scene = scene;
-    Q_EMIT changed();
+    if (isAll)
+        Q_EMIT changed();
+    else
+        Q_EMIT changedWithin(box);
 }
 
 void PlateStage::setMark(std::optional<QPointF> cm)

@@ -55,10 +55,12 @@ void PlateStage::setHandles(const QVector<HandleLook>& handles)
 
 void PlateStage::setCurrentHandle(int id)
 {
-    m_tools.setCurrentHandle(id);
+    const bool crossed = showsCrosshair();
+    changeTools([&] { m_tools.setCurrentHandle(id); });
     if (const auto place = m_tools.currentPlace())
         m_crosshair = *place;
-    Q_EMIT changed();
+    if (crossed || showsCrosshair())
+        Q_EMIT changed();
 }
 
 void PlateStage::setHeldHand(const std::shared_ptr<const HandLook>& hand)
@@ -125,10 +127,13 @@ void PlateStage::putBack()
 
 void PlateStage::hover(std::optional<QPointF> at)
 {
-    if (tool() != PlateTool::Handles || !m_tools.hover(m_face.frame, at, PlateInput::kMouseReach))
+    if (tool() != PlateTool::Handles)
+        return;
+    const QRectF before = toolsBox(face());
+    if (!m_tools.hover(m_face.frame, at, PlateInput::kMouseReach))
         return;
     Q_EMIT cursorWished(m_tools.face().hovered >= 0 ? Qt::OpenHandCursor : Qt::CrossCursor);
-    Q_EMIT changed();
+    Q_EMIT changedWithin(before | toolsBox(face()));
 }
 
 void PlateStage::carry(std::optional<QPointF> at)
@@ -195,6 +200,8 @@ void PlateStage::withdraw() { Q_EMIT withdrawAsked(); }
 
 void PlateStage::setByKeyboard(bool keyboard)
 {
+    if (keyboard == m_byKeyboard)
+        return;
     m_byKeyboard = keyboard;
     Q_EMIT changed();
 }

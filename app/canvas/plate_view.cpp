@@ -21,6 +21,7 @@ public:
     PlateInput input;
     PlateVoice voice;
     QString ownName;  // what the view calls itself until a page names it
+    QRect dirty;      // one box of all that changed since the last paint: clipped to many, painting is slow
 };
 
 PlateView::PlateView(QWidget* parent) : QWidget(parent), m_private(std::make_unique<Private>())
@@ -47,8 +48,10 @@ PlateView::PlateView(QWidget* parent) : QWidget(parent), m_private(std::make_uni
 void PlateView::connectTools()
 {
     const PlateStage& stage = m_private->stage;
-    connect(&stage, &PlateStage::changedWithin, this,
-            [this](const QRectF& box) { update(box.toAlignedRect().adjusted(-2, -2, 2, 2)); });
+    connect(&stage, &PlateStage::changedWithin, this, [this](const QRectF& box) {
+        m_private->dirty |= box.toAlignedRect().adjusted(-2, -2, 2, 2);
+        update(m_private->dirty);
+    });
     connect(&stage, &PlateStage::pressed, this, &PlateView::pressed);
     connect(&stage, &PlateStage::lifted, this, [this] {
         m_private->voice.forget();
@@ -204,6 +207,7 @@ bool PlateView::event(QEvent* event)
 
 void PlateView::paintEvent(QPaintEvent*)
 {
+    m_private->dirty = {};
     PlateFace face = m_private->stage.paintedFace();
     face.placeholder = tr("The plate will lie here.");
     QPainter painter(this);

@@ -197,7 +197,7 @@ private:
     {
         const QPointF way = onWidget(m_press.along.value_or(QPointF(1, 0)));
         const QPointF across(-way.y(), way.x());
-        const double reach = m_rings.reach() + 3.0 * m_rings.weight;
+        const double reach = m_rings.reach() - 5.0 * m_rings.weight;
         QPainterPath path;
         for (const double side : {-1.0, 1.0}) {
             const QPointF middle = m_place.at + across * (side * 1.35 * m_line);

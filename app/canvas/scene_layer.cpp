@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "app/canvas/flag_painter.h"
+#include "app/look/type.h"
 #include "app/scene/scene_painter.h"
 
 namespace fb {
@@ -29,6 +30,24 @@ LabelShyness shynessOf(const PlateFace& face)
     return shyness;
 }
 
+inline constexpr double kReach =
+    16.0;  // of a figure's signs and strokes about its points, in the boldest look
+
+QRectF paperOf(const PlateFace& face) { return face.frame.sheet().adjusted(8, 8, -8, -8); }
+
+// Roles that are painted before those of flags, and that no label minds but a word of an area.
+bool isLooseRole(Role role)
+{
+    return role == Role::Field || role == Role::Construction || role == Role::Yours || role == Role::Newest;
+}
+
+void paintLayer(QPainter& painter, const PlateFace& face)
+{
+    if (isLoose(face.scene))
+        paintScene(painter, face.scene, face.scheme, face.frame.cmToWidget(), face.textScale, paperOf(face));
+    painter.drawImage(face.frame.sheet().topLeft(), *face.sceneLayer);
+}
+
 bool sameShape(const SceneShape& a, const SceneShape& b)
 {
     return a.role == b.role && a.figure == b.figure && a.points == b.points && a.label == b.label &&
@@ -43,9 +62,29 @@ bool sameScene(const Scene& a, const Scene& b)
            std::equal(a.begin(), a.end(), b.begin(), b.end(), scene_layer_detail::sameShape);
 }
 
+bool isLoose(const Scene& scene)
+{
+    return std::ranges::all_of(scene, [](const SceneShape& shape) {
+        return shape.label.isEmpty() && scene_layer_detail::isLooseRole(shape.role);
+    });
+}
+
+QRectF looseBox(const Scene& scene, const QTransform& cmToWidget, double textScale)
+{
+    const double reach = scene_layer_detail::kReach * (0.5 + 0.5 * heldTextScale(textScale));
+    QRectF box;
+    for (const SceneShape& shape : scene)
+        if (!shape.points.isEmpty())
+            box |=
+                cmToWidget.map(QPolygonF(shape.points)).boundingRect().adjusted(-reach, -reach, reach, reach);
+    return box;
+}
+
 void paintFaceScene(QPainter& painter, const PlateFace& face)
 {
-    const QRectF paper = face.frame.sheet().adjusted(8, 8, -8, -8);
+    if (face.sceneLayer)
+        return scene_layer_detail::paintLayer(painter, face);
+    const QRectF paper = scene_layer_detail::paperOf(face);
     const QVector<FlagLook>& flags = face.tools.flags;
     QVector<QRectF> taken;
     if (face.mark)
@@ -79,6 +118,11 @@ bool SceneLayer::shows(const Shown& wanted) const
 
 const QImage& SceneLayer::of(const PlateFace& face, double devicePixelRatio)
 {
+    if (!face.scene.isEmpty() && isLoose(face.scene)) {
+        PlateFace fixed = face;
+        fixed.scene.clear();
+        return of(fixed, devicePixelRatio);
+    }
     const Shown wanted = shownOf(face, devicePixelRatio);
     if (shows(wanted))
         return m_image;

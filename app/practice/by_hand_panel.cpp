@@ -60,6 +60,7 @@ using namespace by_hand_panel_detail;
 
 ByHandPanel::ByHandPanel(QWidget* parent)
     : QWidget(parent),
+      m_firstTitle(parts::text(this, "firstCauseTitle", "small")),
       m_first(parts::text(this, "firstCause", "request")),
       m_lucky(parts::text(this, "luckyMark")),
       m_watched(parts::text(this, "watchedNote", "small")),
@@ -86,6 +87,7 @@ void ByHandPanel::layOut()
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space::kNear);
+    column->addWidget(m_firstTitle);
     column->addWidget(m_first);
     auto* threeParts = new QGridLayout;
     threeParts->setHorizontalSpacing(space::kNear);
@@ -118,6 +120,8 @@ void ByHandPanel::layOut()
 
 void ByHandPanel::showAttempt(const Attempt& attempt, const Target& target, const Policy& policy)
 {
+    m_firstTitle->setText(tr("What went wrong first"));
+    m_firstTitle->setVisible(attempt.byHand->first.has_value());
     m_first->setText(firstCauseSentence(*attempt.byHand));
     m_lucky->setText(luckySentence(*attempt.byHand));
     m_lucky->setVisible(!m_lucky->text().isEmpty());

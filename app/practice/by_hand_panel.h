@@ -42,6 +42,7 @@ private:
     void sayDetails(const Attempt& attempt, const Target& target);
     void paintIcons();
 
+    QLabel* m_firstTitle;
     QLabel* m_first;
     std::array<Row, kParts> m_parts{};
     QLabel* m_lucky;

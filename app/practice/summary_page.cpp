@@ -6,6 +6,7 @@
 #include <QPolygonF>
 #include <QPushButton>
 #include <QScrollArea>
+#include <algorithm>
 
 #include "app/canvas/plate_view.h"
 #include "app/look/icons.h"
@@ -183,6 +184,8 @@ void SummaryPage::showState(const PracticeState& state)
     sayPoints(*state.summary);
     m_byHand->showState(state);
     m_bySite->showState(state);
+    if (!state.foundByHand.empty())
+        sayFound(state.foundByHand);
     parts::say(m_repeat, tr("Repeat this run"));
     parts::say(m_new, tr("New run"));
     paintIcons();
@@ -226,6 +229,19 @@ void SummaryPage::sayNumbers(const Summary& summary)
         m_counts[i].name->setText(verdictName(verdict));
         m_counts[i].count->setText(locale.toString(countOf(summary, verdict)));
     }
+}
+
+// A lucky mark is no success of a run by hand.
+void SummaryPage::sayFound(const std::vector<ByHandGrade>& found)
+{
+    const QLocale locale;
+    const auto flawless =
+        std::ranges::count_if(found, [](const ByHandGrade& grade) { return !grade.first.has_value(); });
+    //: The headline of a run by hand: of how many requests every part was right.
+    m_hits->setText(tr("%1 of %2 found, built and marked right")
+                        .arg(locale.toString(static_cast<int>(flawless)),
+                             locale.toString(static_cast<int>(found.size()))));
+    m_interval->hide();
 }
 
 void SummaryPage::sayPoints(const Summary& summary)

@@ -42,6 +42,7 @@ private:
     QWidget* figure();
     QWidget* words();
     QLayout* counts();
+    void sayFound(const std::vector<ByHandGrade>& found);
     void sayPoints(const Summary& summary);
     void sayNumbers(const Summary& summary);
     void showPlate(const PracticeState& state);

@@ -92,7 +92,7 @@ void WatchPanel::say()
     //: The next step of what is shown.
     parts::say(m_next, tr("Next"));
     //: Holds a showing that goes on by itself, or lets it go on.
-    parts::say(m_run, m_timer.isActive() ? tr("Hold") : tr("Go on by itself"));
+    parts::say(m_run, m_timer.isActive() ? tr("Pause") : tr("Go on by itself"));
     parts::say(m_close, tr("Close"));
     m_close->setAccessibleName(tr("Close the showing"));
     m_note->setText(tr("Shown once for each request. The attempt will say that you watched."));

@@ -117,6 +117,24 @@ QString requestText(Site site, Side side)
     return {};
 }
 
+QString findingRequestText(Site site, Side side)
+{
+    const bool left = side == Side::Left;
+    switch (site) {
+    //: A request that is found by hand: felt, built, then marked.
+    case Site::Deltoid:
+        return left ? SiteWords::tr("Find the deltoid site, left arm")
+                    : SiteWords::tr("Find the deltoid site, right arm");
+    case Site::VastusLateralis:
+        return left ? SiteWords::tr("Find the vastus lateralis site, left thigh")
+                    : SiteWords::tr("Find the vastus lateralis site, right thigh");
+    case Site::Ventrogluteal:
+        return left ? SiteWords::tr("Find the ventrogluteal site, left hip")
+                    : SiteWords::tr("Find the ventrogluteal site, right hip");
+    }
+    return {};
+}
+
 QString measureNote(const Target& target)
 {
     return target.surface.isSkin()

@@ -27,6 +27,8 @@ namespace fb {
 [[nodiscard]] QString postureText(View view);
 // "Mark the deltoid site, left arm", "Mark the ventrogluteal site, right hip"
 [[nodiscard]] QString requestText(Site site, Side side);
+// The same where the site is to be found by hand before it is marked.
+[[nodiscard]] QString findingRequestText(Site site, Side side);
 // The key as in Target::landmarks; empty for a key that has no name.
 [[nodiscard]] QString landmarkName(std::string_view key);
 

@@ -25,15 +25,13 @@ bool opens(std::string_view limb) { return limb == "middle" || limb == "ring" ||
 
 class Poser {
 public:
-    Poser(const Plate& art, const HandPose& pose)
-        : m_art(art),
-          m_pose(pose),
-          m_right(pose.hand == Side::Right)
+    Poser(const Plate& art, const HandPose& pose) : m_art(art), m_right(pose.hand == Side::Right)
     {
-        const Point wrist = pointOf(art, "joint.palm");
+        m_drawnWrist = pointOf(art, "joint.palm");
+        m_wrist = m_right ? mirrored(pose.wrist) : pose.wrist;
         const Point fork = pointOf(art, "landmark.fork");
         const Point tip = pointOf(art, "landmark.middle-tip");
-        const Point drawnAxis = fork - wrist;
+        const Point drawnAxis = fork - m_drawnWrist;
         const Point axis = m_right ? mirrored(pose.fork) - mirrored(pose.wrist) : pose.fork - pose.wrist;
         m_size = length(axis) / length(drawnAxis);
         m_turn = angleBetween(drawnAxis, axis);
@@ -46,16 +44,15 @@ public:
     {
         const Limb& finger = m_art.limbs[static_cast<std::size_t>(limb)];
         const Point own = finger.joint + turned(p - finger.joint, opens(finger.name) ? m_open : 0.0);
-        const Point wrist = m_right ? mirrored(m_pose.wrist) : m_pose.wrist;
-        const Point drawnWrist = pointOf(m_art, "joint.palm");
-        const Point at = wrist + turned(own - drawnWrist, m_turn) * m_size;
+        const Point at = m_wrist + turned(own - m_drawnWrist, m_turn) * m_size;
         return m_right ? mirrored(at) : at;
     }
 
 private:
     const Plate& m_art;
-    const HandPose& m_pose;
     bool m_right;
+    Point m_wrist;       // of the pose, mirrored for a right hand
+    Point m_drawnWrist;  // looked up once: there are thousands of points
     double m_size = 1.0;
     double m_turn = 0.0;
     double m_open = 0.0;

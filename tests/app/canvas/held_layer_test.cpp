@@ -4,6 +4,7 @@
 
 #include <QLineF>
 #include <QPainter>
+#include <array>
 
 #include "app/canvas/hand_painter.h"
 #include "tests/support/core_atlas.h"
@@ -122,6 +123,28 @@ TEST(HeldLayerTest, SeenVeryCloseItStaysWithinItsMemory)
 {
     const HeldLayer close = layer(look(), 300);
     EXPECT_LT(close.image.sizeInBytes(), 24'000'000);
+}
+
+TEST(HeldLayerTest, AQuickLayerIsAsDarkAsASharpOneWithFewerSteps)
+{
+    const QImage sharp = painted(laid(layer(look(), 20), held(look())), 10);
+    const QImage quick = painted(laid(layer(look(), 20, true), held(look())), 10);
+    std::array<double, 3> gray{};  // sharp, quick, between them
+    for (int y = 0; y < sharp.height(); ++y) {
+        for (int x = 0; x < sharp.width(); ++x) {
+            const int of[] = {qGray(sharp.pixel(x, y)), qGray(quick.pixel(x, y))};
+            gray[0] += of[0];
+            gray[1] += of[1];
+            gray[2] += std::abs(of[0] - of[1]);
+        }
+    }
+    EXPECT_NEAR(gray[1] / gray[0], 1.0, 0.02);
+    EXPECT_LT(gray[2] / gray[0], 0.048);
+}
+
+TEST(HeldLayerTest, AQuickLayerIsSmallHoweverCloseItIsSeen)
+{
+    EXPECT_LT(layer(look(), 300, true).image.sizeInBytes(), 560'000);
 }
 
 TEST(HeldLayerTest, ACancelledLayerIsNone)

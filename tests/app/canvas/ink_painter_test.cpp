@@ -200,6 +200,7 @@ TEST(InkPainterTest, TheSilhouetteIsTheRowsOfSkinAndCloth)
         EXPECT_GE(row.left(), -5.0);
         EXPECT_LE(row.right(), 5.0);
     }
+    EXPECT_TRUE(ReadyInk(*test::samplePicture(), ReadyInk::Rows::None).silhouette().empty());
 }
 
 }  // namespace

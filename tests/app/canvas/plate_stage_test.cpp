@@ -171,4 +171,36 @@ TEST_F(PlateStageTest, WithoutAPictureNothingCanBeMarkedOrDrawn)
     EXPECT_FALSE(stage.isSharp());
 }
 
+TEST_F(PlateStageTest, AFigureThatMovesRepaintsWhereItWasAndIsAndOneWithAWordAll)
+{
+    const Scene low = {{Role::Construction, Figure::Line, {{-2, -2}, {2, -2}}, {}, "Line"}};
+    Scene high = {{Role::Construction, Figure::Line, {{-2, 4}, {2, 4}}, {}, "Line"}};
+    stage.setScene(low);
+    QSignalSpy all(&stage, &PlateStage::changed);
+    QSignalSpy some(&stage, &PlateStage::changedWithin);
+    stage.setScene(high);
+    EXPECT_EQ(all.count(), 0);
+    ASSERT_EQ(some.count(), 1);
+    const QRectF box = some[0][0].toRectF();
+    for (const QPointF at : {QPointF(-2, -2), QPointF(2, 4)})
+        EXPECT_TRUE(box.contains(stage.frame().toWidget(at)));
+    EXPECT_FALSE(box.contains(stage.frame().toWidget({-8, 0})));
+    high[0].label = "Line";
+    stage.setScene(high);
+    EXPECT_EQ(all.count(), 1);
+}
+
+TEST_F(PlateStageTest, TheSameHandleToldAgainRepaintsOnlyTheTools)
+{
+    stage.setTool(PlateTool::Handles);
+    stage.setHandles({{1, {0, 0}, "Palm", HandleShape::Grip}, {2, {3, 3}, "Tip", HandleShape::Turn}});
+    stage.setCurrentHandle(1);
+    QSignalSpy all(&stage, &PlateStage::changed);
+    QSignalSpy some(&stage, &PlateStage::changedWithin);
+    stage.setCurrentHandle(2);
+    EXPECT_EQ(all.count(), 0);
+    ASSERT_EQ(some.count(), 1);
+    EXPECT_TRUE(some[0][0].toRectF().contains(stage.frame().toWidget({3, 3})));
+}
+
 }  // namespace

@@ -66,6 +66,76 @@ TEST(SceneLayerTest, ItIsPaintedAnewOnlyWhenSomethingItShowsChanges)
     EXPECT_EQ(layer.of(made, 2.0).size(), 2 * made.frame.sheet().size().toSize());
 }
 
+// Two figures and a word of a flag beside them.
+PlateFace looseFace(double end)
+{
+    PlateFace made = face();
+    made.scene = {{Role::Field, Figure::Closed, {{-3, -3}, {3, -3}, {end, 3}}, {}, "Field"},
+                  {Role::Construction, Figure::Line, {{0, 0}, {end, 1}}, {}, "Line"},
+                  {Role::Newest, Figure::Point, {{end, -2}}, {}, {}}};
+    made.tools.flags = {{{end - 1, 1}, "Deltoid", {}}};
+    return made;
+}
+
+TEST(SceneLayerTest, FiguresThatNoLabelMindsArePaintedUnderTheLayerAsTheyWouldBeWithoutOne)
+{
+    PlateFace made = looseFace(5);
+    const QImage wanted = painted(made);
+    SceneLayer layer;
+    static_cast<void>(layer.of(looseFace(3), 1.0));
+    made.sceneLayer = layer.of(made, 1.0);
+    const QImage got = painted(made);
+    for (int y = 0; y < wanted.height(); ++y)
+        for (int x = 0; x < wanted.width(); ++x)
+            ASSERT_NEAR(qGray(wanted.pixel(x, y)), qGray(got.pixel(x, y)), 45) << x << "," << y;
+}
+
+TEST(SceneLayerTest, MovingSuchFiguresLeavesTheLayerAsItIs)
+{
+    SceneLayer layer;
+    PlateFace made = looseFace(5);
+    const auto first = layer.of(made, 1.0).cacheKey();
+    made.scene[1].points[1] = {6, 6};
+    EXPECT_EQ(layer.of(made, 1.0).cacheKey(), first);
+    made.scene.clear();
+    EXPECT_EQ(layer.of(made, 1.0).cacheKey(), first);
+    made.scene = face().scene;
+    EXPECT_NE(layer.of(made, 1.0).cacheKey(), first);
+}
+
+TEST(SceneLayerTest, AnythingALabelMayMindIsNotLoose)
+{
+    EXPECT_TRUE(isLoose({}));
+    EXPECT_TRUE(isLoose(looseFace(5).scene));
+    Scene labelled = looseFace(5).scene;
+    labelled[1].label = "Line";
+    EXPECT_FALSE(isLoose(labelled));
+    for (const Role role :
+         {Role::Region, Role::Strike, Role::Near, Role::Landmark, Role::Ideal, Role::Arrow}) {
+        Scene other = looseFace(5).scene;
+        other[0].role = role;
+        EXPECT_FALSE(isLoose(other));
+    }
+}
+
+TEST(SceneLayerTest, TheirBoxHoldsAllThatTheyPaint)
+{
+    for (const double textScale : {1.0, 2.0}) {
+        PlateFace made = looseFace(5);
+        made.scheme = schemeOf(PaletteKind::Projector);
+        made.textScale = textScale;
+        made.tools.flags.clear();
+        const QImage got = painted(made);
+        const QRect box = looseBox(made.scene, made.frame.cmToWidget(), textScale).toAlignedRect();
+        made.scene.clear();
+        const QImage bare = painted(made);
+        EXPECT_NE(got, bare);
+        for (int y = 0; y < got.height(); ++y)
+            for (int x = 0; x < got.width(); ++x)
+                ASSERT_TRUE(got.pixel(x, y) == bare.pixel(x, y) || box.contains(x, y)) << x << "," << y;
+    }
+}
+
 TEST(SceneLayerTest, NothingToShowIsNoImage)
 {
     SceneLayer layer;

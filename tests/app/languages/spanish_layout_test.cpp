@@ -4,6 +4,8 @@
 #include <QLocale>
 
 #include "app/shell/about_dialog.h"
+#include "tests/support/by_hand_steps.h"
+#include "tests/support/hand_walk.h"
 #include "tests/support/layout_audit.h"
 #include "tests/support/window_walk.h"
 
@@ -72,6 +74,23 @@ TEST_P(SpanishLayoutTest, EverySiteHasRoomForItsWords)
             EXPECT_EQ(open.window().size(), GetParam().size) << where << ": the window had to grow";
         });
         EXPECT_EQ(open.state().phase, Phase::Summary);
+    }
+}
+
+TEST_P(SpanishLayoutTest, EveryStateByHandHasRoomForItsWords)
+{
+    for (const Convention convention :
+         {Convention::VentroglutealHand, Convention::VastusThirds, Convention::DeltoidFingers}) {
+        SCOPED_TRACE(wordOf(convention));
+        Preferences preferences = byHandPreferences(convention);
+        preferences.language = spanish().language;
+        preferences.textPercent = spanish().textPercent;
+        OpenWindow open(preferences, GetParam().size);
+        ASSERT_TRUE(open.isReady);
+        throughHandStates(open, [&](const char* where) {
+            expectSound(open.window(), where);
+            EXPECT_EQ(open.window().size(), GetParam().size) << where << ": the window had to grow";
+        });
     }
 }
 

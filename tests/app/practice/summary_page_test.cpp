@@ -11,11 +11,32 @@
 #include <algorithm>
 
 #include "app/practice/run_by_site.h"
+#include "tests/support/hand_learner.h"
 #include "tests/support/layout_audit.h"
 #include "tests/support/sample_run.h"
 #include "tests/support/window_walk.h"
 
 namespace fb::test {
+
+// A mark that was lucky is no success: a request counts when its every part was right.
+TEST(SummaryPageTest, ARunByHandIsHeadedByWhatWasFoundBuiltAndMarkedRight)
+{
+    HandRun hand(Convention::DeltoidHalfway, 2);
+    hand.learner.plant();
+    hand.learner.build();
+    hand.learner.grade();
+    hand.run.presenter.next();
+    hand.learner.plant(1);
+    hand.learner.build();
+    hand.learner.grade();
+    hand.run.presenter.next();
+    SummaryPage page;
+    page.setScheme(schemeOf(PaletteKind::Light));
+    page.showState(hand.state());
+    EXPECT_EQ(page.findChild<QLabel*>(QStringLiteral("hits"))->text(),
+              QStringLiteral("1 of 2 found, built and marked right"));
+    EXPECT_TRUE(page.findChild<QLabel*>(QStringLiteral("interval"))->isHidden());
+}
 
 TEST(SummaryPageTest, SaysHitsIntervalDistanceLeanAndCounts)
 {

@@ -73,6 +73,9 @@ TEST(SiteWordsTest, RequestNamesSiteAndSide)
         for (const Side side : kSides) {
             EXPECT_TRUE(requestText(site, side).contains(siteName(site)));
             EXPECT_TRUE(requestText(site, side).contains(sideName(side)));
+            EXPECT_TRUE(findingRequestText(site, side).contains(siteName(site)));
+            EXPECT_TRUE(findingRequestText(site, side).contains(sideName(side)));
+            EXPECT_NE(findingRequestText(site, side), requestText(site, side));
         }
 }
 
