@@ -127,9 +127,9 @@ Build placed(Build build, const Target&, const Builder& builder, Handle handle, 
     if (!isReady(build, handle) || !isFinite(to))
         return build;
     switch (siteOfBuild(build)) {
-    case Site::Deltoid: return placedOnArm(std::move(build), builder, handle, to);
-    case Site::VastusLateralis: return placedOnThigh(std::move(build), handle, to);
-    case Site::Ventrogluteal: return placedOnHip(std::move(build), builder, handle, to);
+    case Site::Deltoid: return placedOnArm(build, builder, handle, to);
+    case Site::VastusLateralis: return placedOnThigh(build, handle, to);
+    case Site::Ventrogluteal: return placedOnHip(build, builder, handle, to);
     }
     return build;
 }

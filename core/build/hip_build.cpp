@@ -149,9 +149,8 @@ Steps hipFigures(const Build& build, const Builder& builder)
     }
     if (!hasCorners(build))
         return steps;
-    std::vector<Point> triangle;
-    for (const Handle corner : kCorners)
-        triangle.push_back(*build.point(corner));
+    std::vector<Point> triangle(kCorners.size());
+    std::ranges::transform(kCorners, triangle.begin(), [&](Handle corner) { return *build.point(corner); });
     steps.push_back({StepCode::HipTriangle, FigureKind::Closed, triangle});
     for (std::size_t i = 0; i < kFeet.size(); ++i)
         if (const auto& foot = build.point(kFeet[i]))

@@ -1,7 +1,5 @@
 #include "core/grade/build_grade.h"
 
-#include <utility>
-
 #include "core/grade/build_steps.h"
 #include "core/grade/flag_grade.h"
 
@@ -57,7 +55,7 @@ void StepWriter::slip(BuildStep step, BuildStepGrade what, const Build& alone)
         effect.moved = effect.grade.distanceToIdeal;
         what.effect = effect;
     }
-    m_steps.push_back(std::move(what));
+    m_steps.push_back(what);
 }
 
 void StepWriter::place(BuildStep step, Slip slipped, Handle handle, double most)
