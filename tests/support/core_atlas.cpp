@@ -3,6 +3,7 @@
 #include <array>
 #include <cstdio>
 #include <cstdlib>
+#include <filesystem>
 #include <fstream>
 #include <optional>
 #include <sstream>
@@ -28,7 +29,7 @@ using atlas_detail::required;
 
 std::string sourceFile(const std::string& path)
 {
-    std::ifstream file(std::string(FINGERBREADTH_SOURCE_DIR) + "/" + path, std::ios::binary);
+    std::ifstream file(std::filesystem::path(FINGERBREADTH_SOURCE_DIR) / path, std::ios::binary);
     if (!file) {
         std::fprintf(stderr, "cannot read %s\n", path.c_str());
         std::abort();
