@@ -4,6 +4,8 @@
 
 using namespace fb;
 
+namespace wilson_test {
+
 TEST(WilsonTest, NoTrialsKnowNothing)
 {
     EXPECT_EQ(wilsonInterval(0, 0).low, 0.0);
@@ -30,3 +32,5 @@ TEST(WilsonTest, MoreConfidenceIsWider)
     EXPECT_LT(wilsonInterval(7, 10, 0.99).low, wilsonInterval(7, 10, 0.95).low);
     EXPECT_GT(wilsonInterval(7, 10, 0.99).high, wilsonInterval(7, 10, 0.95).high);
 }
+
+}  // namespace wilson_test
