@@ -62,6 +62,49 @@ enum class Problem {
     StoreNotWritable,  // where: file
     StoreBroken,       // where: file; what: where it was put aside, if it was
     StoreTooNew,       // where: file
+    StoreFull,         // where: file
+    StoreBusy,         // where: file; another program writes or has it open
+    StoreReadOnly,     // where: file
+    ChainBroken,       // where: file; what: the entry whose hash does not follow
+    BackupFailed,      // where: file
+    NotAStore,         // where: file; nothing of this program's is in it
+    // files of a check-off
+    FileNotReadable,   // where: file
+    FileNotUtf8,       // where: file; what: the line
+    CsvBroken,         // where: file; what: the line
+    RosterNoColumn,    // where: file; what: the column's name
+    RosterEmpty,       // where: file
+    RosterTooLong,     // where: file; high: rows
+    RosterIdMissing,   // where: file; what: the line
+    RosterIdDoubled,   // where: file; what: the id
+    SheetNotReadable,  // where: file or place in the text
+    SheetUnknownKey,   // where: key
+    SheetMissingKey,   // where: key
+    SheetWrongValue,   // where: key; what: the value; low..high
+    SheetNoItems,
+    AnswerNotReadable,  // where: key
+    EventNotReadable,   // where: key
+    // a check-off
+    CheckOffOutOfOrder,  // what: the word of the stage it is in
+    ReasonMissing,
+    StepsNotRated,  // what: how many
+    RatingMissing,
+    NotDueYet,  // what: the day, as ISO 8601
+    RemediationNotSigned,
+    NoAttemptLeft,
+    SecondAssessorMissing,
+    SameAssessor,
+    CheckOffRunning,  // what: the student's name
+    StudentUnknown,   // what: the id
+    // the lock
+    AssessorUnknown,
+    NameMissing,
+    PinTooShort,  // low: least digits
+    PinTooCommon,
+    PinsDiffer,
+    PinWrong,
+    PinHeld,  // low: seconds until the next try
+    PrinterMissing,
     // command line and files (raised by app, said with the same words)
     CommandUnknown,      // what: the word
     ArgumentUnknown,     // where: --name; what: the command

@@ -70,22 +70,22 @@ enum class PolicyKey {
     PointsRefusedWrongReason,  // not here, rightly, for another reason
     LimbLateralShare,          // lateral half axis as a share of the front-back half axes
     // found by hand
-    FeelReachLean,       // cm beside a bone: felt through little fat
-    FeelReachThick,      // cm: through thick fat
-    FeelFatLean,         // mm: little fat
-    FeelFatThick,        // mm: thick fat
-    FeelFatSoft,         // mm: above it muscle is felt as soft
-    FlagFound,           // cm from the landmark
-    FlagNear,            // cm
-    BuildPlace,          // cm: a corner, an end, an apex
-    BuildPalm,           // cm: the palm
-    BuildIndex,          // cm: the index fingertip
-    BuildCrest,          // cm: an index fingertip so near the crest lies on it
-    BuildLeastOpening,   // degrees between index and middle finger
-    BuildFingerTurn,     // degrees
-    BuildShare,          // of a line or side: how uneven halves and thirds may be
-    BuildCounts,         // 1: a slip in the construction counts; 0: it is only noted
-    WeightLandmarks,     // points of a request found by hand
+    FeelReachLean,      // cm beside a bone: felt through little fat
+    FeelReachThick,     // cm: through thick fat
+    FeelFatLean,        // mm: little fat
+    FeelFatThick,       // mm: thick fat
+    FeelFatSoft,        // mm: above it muscle is felt as soft
+    FlagFound,          // cm from the landmark
+    FlagNear,           // cm
+    BuildPlace,         // cm: a corner, an end, an apex
+    BuildPalm,          // cm: the palm
+    BuildIndex,         // cm: the index fingertip
+    BuildCrest,         // cm: an index fingertip so near the crest lies on it
+    BuildLeastOpening,  // degrees between index and middle finger
+    BuildFingerTurn,    // degrees
+    BuildShare,         // of a line or side: how uneven halves and thirds may be
+    BuildCounts,        // 1: a slip in the construction counts; 0: it is only noted
+    WeightLandmarks,    // points of a request found by hand
     WeightBuild,
     WeightMark
 };
@@ -136,5 +136,8 @@ private:
     std::array<double, kPolicyKeyCount> m_values{};
     std::array<std::string, kPolicyKeyCount> m_sources;
 };
+
+// The whole policy as a file that parse() reads, always the same bytes for the same policy.
+[[nodiscard]] std::string textOf(const Policy& policy);
 
 }  // namespace fb

@@ -28,9 +28,29 @@ Practice::Practice(Atlas atlas, Policy policy, PracticeSetup setup)
     open(0);
 }
 
+Practice::Practice(Atlas atlas, Policy policy, std::vector<SetRequest> set, int from)
+    : m_atlas(atlas),
+      m_policy(std::move(policy)),
+      m_set(std::move(set)),
+      m_request(m_set[static_cast<std::size_t>(from)].request)
+{
+    m_setup.length = static_cast<int>(m_set.size());
+    m_setup.asksSide = false;
+    m_setup.mix = RequestMix{SiteSet::all(), false};
+    open(from);
+}
+
 void Practice::open(int number)
 {
-    m_request = requestFrom(m_setup.seed, number, m_setup.mix);
+    if (m_set.empty()) {
+        m_request = requestFrom(m_setup.seed, number, m_setup.mix);
+    } else {
+        const SetRequest& set = m_set[static_cast<std::size_t>(number)];
+        m_request = set.request;
+        m_request.number = number;
+        m_setup.help = set.help;
+        m_setup.byHand = set.byHand;
+    }
     // A drawn patient is valid and the plates are checked: neither call can fail.
     m_map.emplace(bodyMap(m_atlas, m_request.view, m_request.patient).value());
     m_target.emplace(
@@ -142,31 +162,14 @@ bool Practice::grade()
         return false;
     const Point at = *mark();
     // A mark was asked of the plate when it was placed.
-    Grade grade = gradeMark(*m_target, m_policy, at, limbUnder(at).value());
-    const Point off{grade.offAnterior.value() / m_target->scale, grade.offDistal.value() / m_target->scale};
-    const auto& finding = m_request.finding;
-    const bool missed = finding && rulesOut(*finding, m_request.site, m_request.patient.side());
-    if (missed) {
-        grade.verdict = Verdict::Unsafe;
-        grade.points = 0.0;
-    }
-    Attempt attempt{m_request, m_sideRight, at, grade, off, std::nullopt, missed};
+    Attempt attempt = markedAttempt(*m_target, m_policy, m_request, at, limbUnder(at).value());
     if (m_byHand)
-        addByHand(attempt);
+        attempt = foundByHand(std::move(attempt), *m_target, m_policy, m_byHand->flags(), m_byHand->build());
+    attempt.watched = m_byHand && m_byHand->watched();
+    attempt.sideRight = m_sideRight;
     m_attempts.push_back(std::move(attempt));
     m_phase = Phase::Graded;
     return true;
-}
-
-// What the hand did before the mark, and the points of all three.
-void Practice::addByHand(Attempt& attempt) const
-{
-    attempt.flags = m_byHand->flags();
-    attempt.build = m_byHand->build();
-    attempt.watched = m_byHand->watched();
-    attempt.byHand = fb::gradeByHand(*m_target, m_policy, attempt.flags, *attempt.build, attempt.grade);
-    if (!attempt.missedFinding)
-        attempt.grade.points = attempt.byHand->points;
 }
 
 double Practice::requestWeight() const
@@ -181,23 +184,11 @@ bool Practice::refuse(FindingCode reason)
 {
     if (m_phase != Phase::Marking)
         return false;
-    const RefusalOutcome outcome =
-        refused(m_request.finding, m_request.site, m_request.patient.side(), reason);
-    Grade grade;
-    switch (outcome) {
-    case RefusalOutcome::RightReason:
-        grade.verdict = Verdict::OnTarget;
-        grade.points = m_policy.value(PolicyKey::PointsRefusedRight) * requestWeight();
-        break;
-    case RefusalOutcome::WrongReason:
-        grade.verdict = Verdict::Acceptable;
-        grade.points = m_policy.value(PolicyKey::PointsRefusedWrongReason) * requestWeight();
-        break;
-    case RefusalOutcome::NothingRulesOut: grade.verdict = Verdict::OffTarget; break;
-    }
+    Attempt attempt = refusedAttempt(m_policy, m_request, reason, requestWeight());
+    attempt.sideRight = m_sideRight;
     m_mark.reset();
     m_byHand.reset();
-    m_attempts.push_back({m_request, m_sideRight, {}, grade, {}, Refusal{reason, outcome}, false});
+    m_attempts.push_back(std::move(attempt));
     m_phase = Phase::Graded;
     return true;
 }

@@ -11,7 +11,7 @@
 
 #include "core/feel/feel.h"
 #include "core/geometry/point.h"
-#include "core/grade/grade.h"
+#include "core/session/attempt.h"
 #include "core/session/by_hand.h"
 #include "core/session/request.h"
 #include "core/site/locate.h"
@@ -34,33 +34,13 @@ struct PracticeSetup {
 
 enum class Phase { PickingSide, Feeling, Building, Marking, Graded, Summary };
 
-// "Not here", and why.
-struct Refusal {
-    FindingCode reason{};  // as the learner gave it
-    RefusalOutcome outcome{};
-};
-
-struct Attempt {
-    Request request;
-    std::optional<bool> sideRight;  // whether the side was picked right at the first try, if asked
-    Point mark;                     // viewer's frame, cm
-    Grade grade;
-    Point offIdeal;  // cm of the surface from the ideal: (anterior, distal), over the target's scale
-    // Instead of a mark; then only verdict and points of the grade count.
-    std::optional<Refusal> refusal{};
-    // Marked although the chart rules the site out: unsafe, wherever the mark lies.
-    bool missedFinding = false;
-    // Of a request found by hand.
-    std::vector<Flag> flags{};
-    std::optional<Build> build{};
-    std::optional<ByHandGrade> byHand{};
-    bool watched = false;  // the program had shown how
-};
-
 class Practice {
 public:
     // The atlas outlives the practice and holds what the first request needs; the setup is valid.
     Practice(Atlas atlas, Policy policy, PracticeSetup setup);
+    // Exactly these requests, from that one on, each with its own help and hand; at least one, and from is
+    // one of them. The seed is without meaning.
+    Practice(Atlas atlas, Policy policy, std::vector<SetRequest> set, int from);
     // More plates of the same library, before a request that needs them is opened.
     void useAtlas(const Atlas& atlas) { m_atlas = atlas; }
 
@@ -99,12 +79,12 @@ public:
 private:
     void open(int number);
     [[nodiscard]] Result<MarkedLimb> limbUnder(Point viewer) const;
-    void addByHand(Attempt& attempt) const;
     [[nodiscard]] double requestWeight() const;  // by hand: of all three parts; else 1
 
     Atlas m_atlas;
     Policy m_policy;
     PracticeSetup m_setup;
+    std::vector<SetRequest> m_set;  // none: requests are drawn from the seed
     Phase m_phase = Phase::Marking;
     Request m_request;
     std::optional<BodyMap> m_map;

@@ -49,6 +49,13 @@ struct Request {
     std::optional<Finding> finding{};  // a note of the chart
 };
 
+// One that is set and not drawn, with how it is asked.
+struct SetRequest {
+    Request request;
+    HelpLevel help{};
+    bool byHand = false;
+};
+
 // The requestNumber-th request of a seed. Adults drawn from the spread of the survey named in
 // the source; deviations correlated and cut at 3 SD. The body of a request is the same whatever
 // the mix. A mix without a site asks for the deltoid.

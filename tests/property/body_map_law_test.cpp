@@ -7,7 +7,7 @@
 #include "core/body/moved_ink.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::body_map_law_test {
 
 namespace body_map_law_detail {
 
@@ -217,4 +217,4 @@ TEST(BodyMapLaw, LimbsHangOnTheirParentsJoint)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::body_map_law_test

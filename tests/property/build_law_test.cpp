@@ -12,7 +12,7 @@
 #include "core/site/ventrogluteal.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::build_law_test {
 
 namespace build_law_detail {
 
@@ -289,4 +289,4 @@ TEST(BuildLaw, NoPointHoweverWildMakesANumberThatIsNone)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::build_law_test

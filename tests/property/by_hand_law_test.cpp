@@ -7,7 +7,7 @@
 #include "core/session/by_hand.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::by_hand_law_test {
 
 namespace by_hand_law_detail {
 
@@ -194,4 +194,4 @@ TEST(ByHandLaw, UndoGoesToTheStageOfTheStep)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::by_hand_law_test

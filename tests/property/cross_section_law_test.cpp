@@ -5,7 +5,7 @@
 
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::cross_section_law_test {
 
 namespace cross_law_detail {
 
@@ -64,4 +64,4 @@ TEST(CrossSectionLaw, SideViewShowsAPlaceWhereTheFrameHasIt)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::cross_section_law_test

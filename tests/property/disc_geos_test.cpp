@@ -11,7 +11,7 @@
 #include "tests/property/geos_oracle.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::disc_geos_test {
 
 namespace disc_geos_detail {
 
@@ -166,4 +166,4 @@ TEST(DiscAgainstGeos, CornersOnTheCircleDoNotUpsetIt)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::disc_geos_test

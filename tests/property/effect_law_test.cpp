@@ -12,7 +12,7 @@
 #include "core/session/by_hand.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::effect_law_test {
 
 namespace effect_law_detail {
 
@@ -227,4 +227,4 @@ TEST(EffectLaw, FingersChosenAgainChangeHands)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::effect_law_test

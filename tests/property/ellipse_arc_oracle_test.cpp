@@ -8,7 +8,7 @@
 #include "core/geometry/ellipse_arc.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::ellipse_arc_oracle_test {
 
 namespace ellipse_oracle_detail {
 
@@ -61,4 +61,4 @@ TEST(EllipseArcAgainstBoost, CircleIsExactAndBeyondAQuarterIsHeld)
     EXPECT_EQ(ellipseTurn(5.0, 4.6, -50.0), -kQuarter);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::ellipse_arc_oracle_test

@@ -7,7 +7,7 @@
 #include "core/plate/ring.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::fat_and_bone_law_test {
 
 namespace fat_law_detail {
 
@@ -152,4 +152,4 @@ TEST(FatAndBone, SkinOfTheArmGrowsWithFat)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::fat_and_bone_law_test

@@ -9,7 +9,7 @@
 #include "core/site/places.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::feel_law_test {
 
 namespace feel_law_detail {
 
@@ -289,4 +289,4 @@ TEST(FeelLaw, TheCornersOfWhatIsAcceptedAreFeltToo)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::feel_law_test

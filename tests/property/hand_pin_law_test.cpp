@@ -13,7 +13,7 @@
 #include "core/site/ventrogluteal.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::hand_pin_law_test {
 
 namespace hand_pin_detail {
 
@@ -156,4 +156,4 @@ TEST(HandPinLaw, OpeningIsHeldToTheJointsLimits)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::hand_pin_law_test

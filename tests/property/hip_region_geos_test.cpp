@@ -10,7 +10,7 @@
 #include "tests/property/geos_oracle.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::hip_region_geos_test {
 
 namespace hip_region_detail {
 
@@ -201,4 +201,4 @@ TEST(HipRegionAgainstGeos, BandOfTheThighHoldsWhatLiesBetweenItsAnglesAndHeights
     EXPECT_GT(inside, rounds(500));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::hip_region_geos_test

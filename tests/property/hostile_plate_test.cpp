@@ -3,7 +3,7 @@
 
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::hostile_plate_test {
 
 namespace hostile_plate_detail {
 
@@ -48,4 +48,4 @@ TEST(HostilePlate, EndlessScribbleIsRefused)
     EXPECT_EQ(problemOf(plateWith(path + " Z")), Problem::PlateBadPath);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::hostile_plate_test

@@ -8,7 +8,7 @@
 #include "core/body/moved_ink.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::lower_body_law_test {
 
 namespace lower_body_detail {
 
@@ -243,4 +243,4 @@ TEST(LowerBodyLaw, BothViewsOfTheThighAreAsLong)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::lower_body_law_test

@@ -9,7 +9,7 @@
 #include "core/site/vastus.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::lower_target_law_test {
 
 namespace lower_law_detail {
 
@@ -270,4 +270,4 @@ TEST(LowerTargetLaw, HigherCrestMovesTheSpineUpByItsShare)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::lower_target_law_test

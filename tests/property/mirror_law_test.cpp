@@ -7,7 +7,7 @@
 #include "core/grade/grade.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::mirror_law_test {
 
 namespace mirror_law_detail {
 
@@ -156,4 +156,4 @@ TEST(MirrorLaw, SameLimbLiesUnderAMirroredMark)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::mirror_law_test

@@ -7,7 +7,7 @@
 #include "core/plate/ring.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::pen_weight_law_test {
 
 namespace pen_weight_detail {
 
@@ -96,4 +96,4 @@ TEST(PenWeightLaw, LinesStayWithinAQuarterOfTheirDrawnWeightOnAThousandBodies)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::pen_weight_law_test

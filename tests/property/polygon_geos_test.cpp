@@ -9,7 +9,7 @@
 #include "tests/property/geos_oracle.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::polygon_geos_test {
 
 namespace polygon_geos_detail {
 
@@ -187,4 +187,4 @@ TEST(ClipAgainstGeos, AreaAndContainmentOfBentPolygonsStayRight)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::polygon_geos_test

@@ -15,7 +15,7 @@
 #include "tests/property/plain_lower_plates.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::replay_law_test {
 
 namespace replay_law_detail {
 
@@ -208,4 +208,4 @@ TEST(ReplayLaw, RequestsOfASeedStandAlone)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::replay_law_test

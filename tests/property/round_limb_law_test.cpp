@@ -9,7 +9,7 @@
 #include "core/grade/grade.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::round_limb_law_test {
 
 namespace round_law_detail {
 
@@ -192,4 +192,4 @@ TEST(RoundLimbLaw, SkinRunsOnWithThePictureAcrossEitherView)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::round_limb_law_test

@@ -8,7 +8,7 @@
 #include "tests/property/sampling.h"
 #include "tests/support/scripted_learner.h"
 
-namespace fb::test {
+namespace fb::test::scripted_learners_test {
 
 namespace scripted_law_detail {
 
@@ -188,4 +188,4 @@ TEST(ScriptedLearners, ThousandsOfFlawlessOnesAreToldOfNothing)
         expectFlawless(kSeed + 2, number);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::scripted_learners_test

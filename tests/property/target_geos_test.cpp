@@ -5,7 +5,7 @@
 #include "tests/property/geos_oracle.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::target_geos_test {
 
 namespace target_geos_detail {
 
@@ -97,4 +97,4 @@ TEST(TargetAgainstGeos, GradesSayInsideWhereGeosDoes)
     EXPECT_GT(inside, rounds(1000));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::target_geos_test

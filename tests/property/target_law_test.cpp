@@ -4,7 +4,7 @@
 #include "core/site/deltoid.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::target_law_test {
 
 namespace target_law_detail {
 
@@ -173,4 +173,4 @@ TEST(TargetLaw, SkinAndPictureGiveEachOtherBackWithinTheArm)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::target_law_test

@@ -6,7 +6,7 @@
 #include "tests/property/geos_oracle.h"
 #include "tests/property/sampling.h"
 
-namespace fb::test {
+namespace fb::test::three_quarter_law_test {
 
 namespace three_quarter_detail {
 
@@ -73,4 +73,4 @@ TEST(ThreeQuarterLaw, IdealIsAsHighAsInTheSideView)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::three_quarter_law_test

@@ -5,7 +5,7 @@
 
 #include "core/scoring/wilson.h"
 
-namespace fb::test {
+namespace fb::test::wilson_oracle_test {
 
 namespace wilson_oracle_detail {
 
@@ -83,4 +83,4 @@ TEST(WilsonOracle, NothingTriedSaysNothing)
     EXPECT_EQ(wilsonInterval(0, 0).high, 1.0);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::wilson_oracle_test

@@ -11,7 +11,7 @@
 #include "tests/property/sampling.h"
 #include "tests/published/outside_row.h"
 
-namespace fb::test {
+namespace fb::test::by_hand_hands_test {
 
 namespace by_hand_hands_detail {
 
@@ -196,4 +196,4 @@ TEST(ByHandHands, ThirdsByTheBuild)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::by_hand_hands_test

@@ -8,7 +8,7 @@
 #include "core/site/deltoid.h"
 #include "tests/published/outside_row.h"
 
-namespace fb::test {
+namespace fb::test::deltoid_distances_test {
 
 namespace deltoid_distances_detail {
 
@@ -222,4 +222,4 @@ TEST(DeltoidDistances, BonesAndMuscleOfThePlateAreAsLongAsMeasured)
     });
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::deltoid_distances_test

@@ -6,7 +6,7 @@
 #include "core/body/fat.h"
 #include "tests/published/outside_row.h"
 
-namespace fb::test {
+namespace fb::test::fat_test {
 
 namespace fat_detail {
 
@@ -119,4 +119,4 @@ TEST(Fat, HipIsThatOfTheWorkedExamples)
     });
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::fat_test

@@ -7,7 +7,7 @@
 #include "core/site/ventrogluteal.h"
 #include "tests/published/moved_plate.h"
 
-namespace fb::test {
+namespace fb::test::hip_distances_test {
 
 namespace hip_distances_detail {
 
@@ -236,4 +236,4 @@ TEST(HipDistances, RegionIsNotFreeOfNervesAndSaysSo)
     EXPECT_EQ(wordOf(*grade.reason.note), wordOf(HazardCode::SuperiorGluteal));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::hip_distances_test

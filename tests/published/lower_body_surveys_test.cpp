@@ -2,7 +2,7 @@
 // surveys of the living. What ANSUR II and NHANES are is said in surveys_test.cpp.
 #include "tests/published/outside_row.h"
 
-namespace fb::test {
+namespace fb::test::lower_body_surveys_test {
 
 namespace lower_surveys_detail {
 
@@ -196,4 +196,4 @@ TEST(LowerBodySurveys, StatureComesBackFromTheKneeInTheOld)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::lower_body_surveys_test

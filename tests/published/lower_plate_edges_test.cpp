@@ -6,7 +6,7 @@
 
 #include "tests/published/moved_plate.h"
 
-namespace fb::test {
+namespace fb::test::lower_plate_edges_test {
 
 namespace lower_edges_detail {
 
@@ -251,4 +251,4 @@ TEST(LowerPlateEdges, BonesOfThePlateAreAsBroadAsMeasured)
     });
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::lower_plate_edges_test

@@ -5,7 +5,7 @@
 
 #include "tests/published/moved_plate.h"
 
-namespace fb::test {
+namespace fb::test::pelvis_test {
 
 namespace pelvis_detail {
 
@@ -266,4 +266,4 @@ TEST(Pelvis, SuperiorGlutealBranchesRunAtTheirMeasuredHeight)
     });
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::pelvis_test

@@ -6,7 +6,7 @@
 
 #include "tests/published/outside_row.h"
 
-namespace fb::test {
+namespace fb::test::plate_edges_test {
 
 namespace plate_edges_detail {
 
@@ -144,4 +144,4 @@ TEST(PlateEdges, LevelsOfTheArmLieWhereTheSurveyPutsThem)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::plate_edges_test

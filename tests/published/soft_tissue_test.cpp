@@ -2,7 +2,7 @@
 // models are good to 40 percent, and that is what they are held to.
 #include "tests/published/outside_row.h"
 
-namespace fb::test {
+namespace fb::test::soft_tissue_test {
 
 namespace soft_tissue_detail {
 
@@ -59,4 +59,4 @@ TEST(SoftTissue, TricepsSkinfoldIsThatOfTheSurvey)
     });
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::soft_tissue_test

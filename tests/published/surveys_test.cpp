@@ -7,7 +7,7 @@
 // NHANES 2009-10: civilians of 12 to 80 years and over, unweighted means of a teaching extract.
 #include "tests/published/outside_row.h"
 
-namespace fb::test {
+namespace fb::test::surveys_test {
 
 namespace surveys_detail {
 
@@ -189,4 +189,4 @@ TEST(Surveys, MidArmGirthFollowsTheIndexOfCivilians)
     });
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::surveys_test

@@ -7,7 +7,7 @@
 #include "core/site/vastus.h"
 #include "tests/published/moved_plate.h"
 
-namespace fb::test {
+namespace fb::test::thigh_distances_test {
 
 namespace thigh_distances_detail {
 
@@ -166,4 +166,4 @@ TEST(ThighDistances, TwoInjectionsAnInchApartFitTheRegion)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::thigh_distances_test

@@ -8,7 +8,7 @@
 #include "tests/property/sampling.h"
 #include "tests/support/scripted_learner.h"
 
-namespace fb::test {
+namespace fb::test::typical_errors_test {
 
 namespace typical_errors_detail {
 
@@ -294,4 +294,4 @@ TEST(TypicalErrors, ClosedFingersAreNamedWithTheirAngle)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::typical_errors_test

@@ -7,6 +7,8 @@
 
 using namespace fb;
 
+namespace enums_test {
+
 namespace {
 
 template <class All, class From>
@@ -93,3 +95,5 @@ TEST(EnumsTest, HandsAreNoViewsOfAPatientEither)
     EXPECT_EQ(plateViewFrom("three-fingers"), View::ThreeFingers);
     EXPECT_EQ(siteOf(View::ThreeFingers), Site::Deltoid);
 }
+
+}  // namespace enums_test

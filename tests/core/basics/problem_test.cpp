@@ -4,6 +4,8 @@
 
 using namespace fb;
 
+namespace problem_test {
+
 TEST(ProblemTest, AFaultCarriesWhatWhereAndTheRange)
 {
     const Result<int> result = fault(Problem::StatureOutOfRange, "stature", "20", 130.0, 215.0);
@@ -17,3 +19,5 @@ TEST(ProblemTest, AValueIsNoFault)
     ASSERT_TRUE(result);
     EXPECT_EQ(*result, 7);
 }
+
+}  // namespace problem_test

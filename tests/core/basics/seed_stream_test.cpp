@@ -7,6 +7,8 @@
 
 using namespace fb;
 
+namespace seed_stream_test {
+
 TEST(SeedStreamTest, GivesThePublishedStream)
 {
     // First outputs of SplitMix64 for the seed 1234567, as printed with the reference code
@@ -72,3 +74,5 @@ TEST(SeedStreamTest, NormalDeviatesHaveUnitSpreadAndKeepTheCut)
     EXPECT_NEAR(sum / kMany, 0.0, 0.02);
     EXPECT_NEAR(squares / kMany, 0.973, 0.02);  // variance of a normal cut at 3 SD
 }
+
+}  // namespace seed_stream_test

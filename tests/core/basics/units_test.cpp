@@ -7,6 +7,8 @@
 
 using namespace fb;
 
+namespace units_test {
+
 TEST(UnitsTest, UnitsDoNotMix)
 {
     EXPECT_FALSE((std::is_convertible_v<double, Cm>));
@@ -37,3 +39,5 @@ TEST(UnitsTest, RoundedToAMillionthAndNeverMinusZero)
     EXPECT_FALSE(std::signbit(rounded6(-1e-9)));
     EXPECT_FALSE(Cm{std::numeric_limits<double>::quiet_NaN()}.isFinite());
 }
+
+}  // namespace units_test

@@ -10,6 +10,8 @@ using namespace fb;
 using test::adult;
 using test::atlas;
 
+namespace body_map_test {
+
 TEST(BodyMapTest, TheReferenceBodyMapsToItself)
 {
     for (const View view : kViews) {
@@ -63,3 +65,5 @@ TEST(BodyMapTest, AFrameLeadsThereAndBack)
     const LimbFrame straight = LimbFrame::at({0, 0}, Degrees{0});
     EXPECT_LT(distance(straight.toFrame({1, 5}), {1, -5}), 1e-12);
 }
+
+}  // namespace body_map_test

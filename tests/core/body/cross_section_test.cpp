@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace cross_section_test {
+
 namespace {
 
 CrossSection section()
@@ -63,3 +65,5 @@ TEST(CrossSectionTest, TheSameSkinIsSeenFromTheSideAndFromTheFront)
     EXPECT_NEAR(section().seenAt(0.4, y, fromSide), 6.0 * std::sin(0.4), 1e-12);
     EXPECT_NEAR(section().seenAt(0.4, y, fromFront), -0.92 * 5.5 * std::cos(0.4), 1e-12);
 }
+
+}  // namespace cross_section_test

@@ -10,6 +10,8 @@
 using namespace fb;
 using nlohmann::json;
 
+namespace fat_test {
+
 namespace {
 
 Patient ofIndex(Sex sex, double index) { return test::adult(sex, 165.0, test::weightOf(index, 165.0)); }
@@ -88,3 +90,5 @@ TEST(FatTest, TheNumbersAreThoseOfTheFile)
     EXPECT_EQ(fatOver(Site::VastusLateralis, table, ofIndex(Sex::Male, 18.0)), Mm{9.0});
     EXPECT_NEAR(fatOver(Site::Ventrogluteal, table, ofIndex(Sex::Male, 29.6)).value(), 10.0, 1e-9);
 }
+
+}  // namespace fat_test

@@ -7,6 +7,8 @@
 using namespace fb;
 using test::adult;
 
+namespace level_rule_test {
+
 namespace {
 
 BodyMeasures body(Sex sex, double stature, double weight)
@@ -128,3 +130,5 @@ TEST(LevelRuleTest, AnUnknownLevelFollowsItsLimb)
     const auto rows = patientLevels(strange, Degrees{90}, reference, body(Sex::Male, 195, 130));
     EXPECT_GT(rows[1].edges[3], strange.levels[1].skinFront.value());
 }
+
+}  // namespace level_rule_test

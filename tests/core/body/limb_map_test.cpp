@@ -4,6 +4,8 @@
 
 using namespace fb;
 
+namespace limb_map_test {
+
 namespace {
 
 std::vector<LevelRow> drawn()
@@ -79,3 +81,5 @@ TEST(LimbMapTest, SpreadKeepsTwoMillimetresAndTouchesNothingElse)
     EXPECT_GE(tight[2], kLeastGap);
     EXPECT_GE(tight[3], tight[2] + kLeastGap);
 }
+
+}  // namespace limb_map_test

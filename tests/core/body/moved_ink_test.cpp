@@ -13,6 +13,8 @@ using test::adult;
 using test::atlas;
 using test::sidePlate;
 
+namespace moved_ink_test {
+
 namespace {
 
 MovedInk inkOf(const Patient& patient)
@@ -130,3 +132,5 @@ TEST(MovedInkTest, AMarkBelongsToTheTopmostLimb)
     EXPECT_EQ(limbAt(sidePlate(), map, Side::Right, {-23, 19}), -1);
     EXPECT_EQ(limbAt(sidePlate(), map, Side::Left, {-9, -6}), sidePlate().limbNamed("trunk"));
 }
+
+}  // namespace moved_ink_test

@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace patient_test {
+
 namespace {
 
 constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
@@ -71,3 +73,5 @@ TEST(PatientTest, AgesAreReadInYearsMonthsAndDays)
     for (const char* text : {"", "y", "34", "34 y", "34yy", "y34", "nany", "infy", "3.5.1y", "34Y", "--3y"})
         EXPECT_FALSE(ageFromText(text)) << text;
 }
+
+}  // namespace patient_test

@@ -11,6 +11,8 @@ using nlohmann::json;
 using test::adult;
 using test::proportions;
 
+namespace proportions_test {
+
 TEST(ProportionsTest, EveryRowHasASourceAndASpread)
 {
     for (std::size_t m = 0; m < kMeasureCount; ++m) {
@@ -180,3 +182,5 @@ TEST(ProportionsTest, AHandGoesWithSexAndStature)
     EXPECT_GT(woman.palm, woman.breadth);
     EXPECT_EQ(measuredHand(proportions(), Sex::Female, Cm{90}).error().problem, Problem::StatureOutOfRange);
 }
+
+}  // namespace proportions_test

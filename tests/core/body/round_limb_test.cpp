@@ -10,6 +10,8 @@
 using namespace fb;
 using test::roundLimb;
 
+namespace round_limb_test {
+
 namespace {
 
 constexpr double kQuarter = std::numbers::pi / 2.0;
@@ -81,3 +83,5 @@ TEST(RoundLimbTest, EachViewSeesItsHalf)
     // What lies out of sight is laid on the edge before it.
     EXPECT_EQ(limb.shown(LimbSight::FromFront, -1.0, -10.0), limb.shown(LimbSight::FromFront, 0.0, -10.0));
 }
+
+}  // namespace round_limb_test

@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace surface_test {
+
 TEST(SurfaceTest, TheHipIsItsOwnPlaneTurnedToTheHead)
 {
     const Surface hip{HipPlane{}};
@@ -39,3 +41,5 @@ TEST(SurfaceTest, AnArmIsItsCrossSection)
     EXPECT_EQ(arm.toSkin({1.5, -12.0}), section.toSkin({1.5, -12.0}));
     EXPECT_EQ(arm.toFrame({1.5, -12.0}), section.toFrame({1.5, -12.0}));
 }
+
+}  // namespace surface_test

@@ -8,6 +8,8 @@
 
 using namespace fb;
 
+namespace arm_build_test {
+
 namespace {
 
 Target arm(Convention convention, double finger = 1.7)
@@ -114,3 +116,5 @@ TEST(ArmBuildTest, TheTriangleIsDrawnOnceItsThreeCornersAreSet)
     EXPECT_EQ(has(StepCode::Triangle), 0);
     EXPECT_EQ(has(StepCode::AcromionBase), 1);
 }
+
+}  // namespace arm_build_test

@@ -10,6 +10,8 @@
 
 using namespace fb;
 
+namespace build_test {
+
 namespace {
 
 Target targetOf(Convention convention, Side side = Side::Right)
@@ -162,3 +164,5 @@ TEST(BuildTest, WordsAreOfTheirOwn)
         kinds.insert(wordOf(buildKindOf(convention)));
     EXPECT_EQ(kinds.size(), 5U);
 }
+
+}  // namespace build_test

@@ -9,6 +9,8 @@
 
 using namespace fb;
 
+namespace hip_build_test {
+
 namespace {
 
 Target hip(Convention convention, Side side = Side::Right)
@@ -116,3 +118,5 @@ TEST(HipBuildTest, FiguresNameHandAndMedians)
     const Target hand = hip(Convention::VentroglutealHand);
     EXPECT_EQ(hipFigures(flawlessOnHip(hand, builder()), builder()).back().code, StepCode::FingerTriangle);
 }
+
+}  // namespace hip_build_test

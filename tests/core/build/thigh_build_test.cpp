@@ -9,6 +9,8 @@
 
 using namespace fb;
 
+namespace thigh_build_test {
+
 namespace {
 
 Target thigh(View view, Convention convention = Convention::VastusThirds, Side side = Side::Right)
@@ -122,3 +124,5 @@ TEST(ThighBuildTest, FiguresWaitForBothEnds)
     EXPECT_EQ(std::ranges::count(whole, StepCode::LowerThird, &Step::code), 1);
     EXPECT_EQ(std::ranges::count(whole, StepCode::FrontLine, &Step::code), 1);
 }
+
+}  // namespace thigh_build_test

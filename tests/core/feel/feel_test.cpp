@@ -11,6 +11,8 @@
 
 using namespace fb;
 
+namespace feel_test {
+
 namespace {
 
 constexpr Cm kFinger{1.6};
@@ -278,3 +280,5 @@ TEST(FeelTest, EveryValueHasItsWord)
         words.insert(wordOf(static_cast<Clearness>(i)));
     EXPECT_EQ(words.size(), static_cast<std::size_t>(kFirmnessCount + kBoneShapeCount + kClearnessCount));
 }
+
+}  // namespace feel_test

@@ -9,6 +9,8 @@
 
 using namespace fb;
 
+namespace felt_bones_test {
+
 namespace {
 
 std::vector<FeltBone> bonesOf(View view)
@@ -146,3 +148,5 @@ TEST(FeltBonesTest, APointIsTouchedWhereItIs)
     EXPECT_NEAR(touched(corner, {0, 0}).away, 5.0, 1e-12);
     EXPECT_EQ(touched(corner, {0, 0}).at, (Point{3, 4}));
 }
+
+}  // namespace felt_bones_test

@@ -8,6 +8,8 @@
 
 using namespace fb;
 
+namespace flesh_test {
+
 namespace {
 
 const Patient& lean()
@@ -97,3 +99,5 @@ TEST(FleshTest, FromTheFrontWhatLiesOutsideTheSpineIsMuscle)
     EXPECT_FALSE(front.muscle("pelvis", spine + Point{1.0, 12.0}));
     EXPECT_FALSE(front.muscle("pelvis", spine + Point{-2.0, -1.0}));
 }
+
+}  // namespace flesh_test

@@ -7,6 +7,8 @@
 using namespace fb;
 using fb::test::polygon;
 
+namespace clip_test {
+
 TEST(ClipTest, KeepsTheAskedHalf)
 {
     const Polygon square = polygon("0,0 10,0 10,10 0,10");
@@ -22,3 +24,5 @@ TEST(ClipTest, WhollyInsideStaysAndWhollyOutsideGoes)
     EXPECT_FALSE(clipped(square, HalfPlane::below(-1)));
     EXPECT_FALSE(clipped(square, HalfPlane::below(0)));
 }
+
+}  // namespace clip_test

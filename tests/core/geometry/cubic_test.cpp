@@ -4,6 +4,8 @@
 
 using namespace fb;
 
+namespace cubic_test {
+
 TEST(CubicTest, PartsTogetherAreTheWhole)
 {
     const Cubic whole{{0, 0}, {1, 3}, {4, 3}, {5, 0}};
@@ -29,3 +31,5 @@ TEST(CubicTest, ALineStaysStraight)
     EXPECT_LT(distance(line.at(0.5), {2.5, 4}), 1e-12);
     EXPECT_DOUBLE_EQ(line.span(), distance({1, 1}, {4, 7}));
 }
+
+}  // namespace cubic_test

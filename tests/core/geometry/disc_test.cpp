@@ -7,6 +7,8 @@
 
 using namespace fb;
 
+namespace disc_test {
+
 namespace {
 
 Polygon square() { return Polygon::rectangle(-2.0, 2.0, -2.0, 2.0); }
@@ -81,3 +83,5 @@ TEST(DiscTest, CornersOnTheCircleAreDecidedByWhatLiesBetween)
     // Touched from outside, nothing is taken.
     EXPECT_NEAR(without(box, {{-1.0, 2.0}, 1.0})->area(), 16.0, 1e-9);
 }
+
+}  // namespace disc_test

@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace ellipse_arc_test {
+
 constexpr double kQuarter = std::numbers::pi / 2.0;
 
 TEST(EllipseArcTest, ACircleHasTheLengthOfItsAngle)
@@ -28,3 +30,5 @@ TEST(EllipseArcTest, BeyondAQuarterItIsHeld)
     EXPECT_EQ(ellipseTurn(5.0, 4.6, 100.0), kQuarter);
     EXPECT_EQ(ellipseTurn(5.0, 4.6, -100.0), -kQuarter);
 }
+
+}  // namespace ellipse_arc_test

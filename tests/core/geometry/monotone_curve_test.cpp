@@ -8,6 +8,8 @@
 
 using namespace fb;
 
+namespace monotone_curve_test {
+
 namespace {
 
 MonotoneCurve curve(const std::vector<double>& x, const std::vector<double>& y)
@@ -77,3 +79,5 @@ TEST(MonotoneCurveTest, RisesEverywhereAndItsInverseLeadsBack)
         }
     }
 }
+
+}  // namespace monotone_curve_test

@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace point_test {
+
 TEST(PointTest, VectorAlgebra)
 {
     EXPECT_EQ((Point{1, 2} + Point{3, 4}), (Point{4, 6}));
@@ -29,3 +31,5 @@ TEST(PointTest, AnythingNotFiniteIsSeen)
     EXPECT_FALSE(isFinite(Point{std::numeric_limits<double>::infinity(), 0}));
     EXPECT_FALSE(isFinite(Point{0, std::numeric_limits<double>::quiet_NaN()}));
 }
+
+}  // namespace point_test

@@ -10,6 +10,8 @@ using namespace fb;
 using fb::test::points;
 using fb::test::polygon;
 
+namespace polygon_test {
+
 TEST(PolygonTest, RefusesWhatIsNoPolygon)
 {
     EXPECT_FALSE(Polygon::make({}));
@@ -92,3 +94,5 @@ TEST(PolygonTest, RectangleHasItsBounds)
     EXPECT_EQ(b.low, (Point{-1, -3}));
     EXPECT_EQ(b.high, (Point{2, 4}));
 }
+
+}  // namespace polygon_test

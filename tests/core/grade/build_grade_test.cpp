@@ -8,6 +8,8 @@
 
 using namespace fb;
 
+namespace build_grade_test {
+
 namespace {
 
 Target targetOf(Convention convention, Side side = Side::Right)
@@ -103,3 +105,5 @@ TEST(BuildGradeTest, WordsAreOfTheirOwn)
     EXPECT_EQ(slips.size(), static_cast<std::size_t>(kSlipCount));
     EXPECT_FALSE(slips.contains(""));
 }
+
+}  // namespace build_grade_test

@@ -9,6 +9,8 @@
 
 using namespace fb;
 
+namespace build_steps_test {
+
 namespace {
 
 class Bench {
@@ -179,3 +181,5 @@ TEST(BuildStepsTest, TheWorstCornerAndTheWorstMedianAreTold)
     EXPECT_EQ(median.slip, Slip::MedianUneven);
     EXPECT_NEAR(median.share, 0.3, 1e-9);
 }
+
+}  // namespace build_steps_test

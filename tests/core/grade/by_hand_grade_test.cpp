@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace by_hand_grade_test {
+
 namespace {
 
 struct Given {
@@ -104,3 +106,5 @@ TEST(ByHandGradeTest, AConstructionThatIsOnlyNotedIsNoCauseAndCostsNoPoint)
     EXPECT_FALSE(grade.luckyMark);
     EXPECT_DOUBLE_EQ(grade.points, 2.0);
 }
+
+}  // namespace by_hand_grade_test

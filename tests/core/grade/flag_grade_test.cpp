@@ -9,6 +9,8 @@
 
 using namespace fb;
 
+namespace flag_grade_test {
+
 namespace {
 
 Target hip(Side side = Side::Right)
@@ -134,3 +136,5 @@ TEST(FlagGradeTest, VerdictsHaveWordsOfTheirOwn)
         words.insert(wordOf(static_cast<FlagVerdict>(i)));
     EXPECT_EQ(words.size(), static_cast<std::size_t>(kFlagVerdictCount));
 }
+
+}  // namespace flag_grade_test

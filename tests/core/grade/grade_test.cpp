@@ -15,6 +15,8 @@ using namespace fb;
 using test::armByHand;
 using test::defaultPolicy;
 
+namespace grade_test {
+
 namespace {
 
 Target strip()
@@ -175,3 +177,5 @@ TEST(GradeTest, EveryCodeHasAWordOfItsOwn)
         EXPECT_TRUE(words.insert(std::string(wordOf(static_cast<Tissue>(i)))).second);
     EXPECT_FALSE(words.contains(""));
 }
+
+}  // namespace grade_test

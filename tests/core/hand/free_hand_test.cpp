@@ -7,6 +7,8 @@
 
 using namespace fb;
 
+namespace free_hand_test {
+
 namespace {
 
 const HandSize kSize{Cm{18.0}, Cm{1.7}, 0.60, 0.57, 0.95, 0.05, 0.44};
@@ -83,3 +85,5 @@ TEST(FreeHandTest, FingerWidthsOutsideHumanRangeAreRefused)
         EXPECT_EQ(checked.error().high, 2.5);
     }
 }
+
+}  // namespace free_hand_test

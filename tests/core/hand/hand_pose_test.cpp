@@ -8,6 +8,8 @@
 
 using namespace fb;
 
+namespace hand_pose_test {
+
 namespace {
 
 constexpr Point kTrochanter{0.0, 0.0};
@@ -92,3 +94,5 @@ TEST(HandPoseTest, HandsOutsideThirteenToTwentyFourCentimetresAreRefused)
 }
 
 TEST(HandPoseTest, PinsHaveWordsOfTheirOwn) { EXPECT_NE(wordOf(Pin::Spine), wordOf(Pin::Palm)); }
+
+}  // namespace hand_pose_test

@@ -4,6 +4,8 @@
 
 using namespace fb;
 
+namespace laid_fingers_test {
+
 namespace {
 
 constexpr Cm kWidth{1.6};
@@ -67,3 +69,5 @@ TEST(LaidFingersTest, SlidingKeepsTheTurn)
     EXPECT_NEAR(length(downOf(askew)), 1.0, 1e-12);
     EXPECT_LT(downOf(askew).y, 0.0);
 }
+
+}  // namespace laid_fingers_test

@@ -8,6 +8,8 @@
 
 using namespace fb;
 
+namespace posed_hand_test {
+
 namespace {
 
 const Plate& art() { return test::plateOf(View::OpenHand); }
@@ -91,3 +93,5 @@ TEST(PosedHandTest, OpeningTurnsTheMiddleFingerAndLeavesTheIndex)
     EXPECT_GT(turned, 10);
     EXPECT_GT(kept, 10);
 }
+
+}  // namespace posed_hand_test

@@ -11,6 +11,8 @@
 using namespace fb;
 using namespace fb::test;
 
+namespace term_match_test {
+
 namespace {
 
 std::vector<AcceptedTerm> only(std::vector<AcceptedTerm> terms, int id)
@@ -279,3 +281,5 @@ TEST(TermMatchTest, TheOrderOfTheTermsDoesNotMatter)
          {U"illiac crest", U"anterior superior illiac spine", U"patela", U"psas", U"deltoid tuberocity"})
         EXPECT_EQ(matchedTerm(text, englishTerms()), matchedTerm(text, turned)) << shown(text);
 }
+
+}  // namespace term_match_test

@@ -4,6 +4,8 @@
 
 using namespace fb;
 
+namespace path_reader_test {
+
 TEST(PathReaderTest, ReadsTheFourCommands)
 {
     const auto rings = ringsFrom("M 0 0 L10,0 C 10 5 5 10 0 10 Z M 1 1 L 2 1");
@@ -38,3 +40,5 @@ TEST(PathReaderTest, CountsItsNumbers)
     EXPECT_FALSE(numbersFrom("1 x", 2));
     EXPECT_FALSE(numbersFrom("", 1));
 }
+
+}  // namespace path_reader_test

@@ -9,6 +9,8 @@
 
 using namespace fb;
 
+namespace plate_reader_test {
+
 namespace {
 
 std::string shipped() { return test::sourceFile("resources/plates/shoulder-side.svg"); }
@@ -116,3 +118,5 @@ TEST(PlateReaderTest, NumbersReadAlikeInACommaLocale)
     EXPECT_EQ(plate->points.at("edge.mid-arm.skin-front").at,
               test::sidePlate().points.at("edge.mid-arm.skin-front").at);
 }
+
+}  // namespace plate_reader_test

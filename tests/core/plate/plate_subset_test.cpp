@@ -4,6 +4,8 @@
 
 using namespace fb;
 
+namespace plate_subset_test {
+
 namespace {
 
 Result<bool> checked(const std::string& svg)
@@ -82,3 +84,5 @@ TEST(PlateSubsetTest, SomethingElseIsNoPlate)
 {
     EXPECT_EQ(checked("<html/>").error().problem, Problem::PlateNotReadable);
 }
+
+}  // namespace plate_subset_test

@@ -10,6 +10,8 @@
 
 using namespace fb;
 
+namespace plate_test {
+
 namespace {
 
 const std::vector<const Plate*>& plates()
@@ -211,3 +213,5 @@ TEST(PlateTest, PensKeepToShortPieces)
         }
     }
 }
+
+}  // namespace plate_test

@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace ring_test {
+
 namespace {
 
 Ring square() { return ringsFrom("M0 0L10 0L10 10L0 10Z")->front(); }
@@ -69,3 +71,5 @@ TEST(RingTest, AnOpenChainKeepsItsLastPoint)
     EXPECT_EQ(flattened(open, 2).back(), (Point{3, 0}));
     EXPECT_EQ(flattened(square(), 2).size(), 8U);
 }
+
+}  // namespace ring_test

@@ -10,6 +10,8 @@
 using namespace fb;
 using nlohmann::json;
 
+namespace policy_test {
+
 namespace {
 
 std::string shipped() { return test::sourceFile("resources/policy/default.json"); }
@@ -152,3 +154,5 @@ TEST(PolicyTest, AHandOutsideHumanRangeIsRefused)
     EXPECT_EQ(fault.where, "hand.length_cm");
     EXPECT_EQ(fault.high, 24.0);
 }
+
+}  // namespace policy_test

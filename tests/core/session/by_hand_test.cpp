@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace by_hand_test {
+
 namespace {
 
 Target targetOf(Convention convention)
@@ -179,3 +181,5 @@ TEST(ByHandTest, AStageIsClearedInOneStepOfUndo)
     EXPECT_TRUE(hand.clear());
     EXPECT_TRUE(hand.flags().empty());
 }
+
+}  // namespace by_hand_test

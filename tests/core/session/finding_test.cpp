@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace finding_test {
+
 TEST(FindingTest, WhatIsOnTheSkinRulesOutItsOwnPartAndSide)
 {
     for (const FindingCode code : {FindingCode::Rash, FindingCode::Scar, FindingCode::Bruise,
@@ -69,3 +71,5 @@ TEST(FindingTest, EverySiteIsPartOfTheBody)
     EXPECT_EQ(partOf(Site::VastusLateralis), BodyPart::Thigh);
     EXPECT_EQ(partOf(Site::Ventrogluteal), BodyPart::Hip);
 }
+
+}  // namespace finding_test

@@ -4,6 +4,8 @@
 
 using namespace fb;
 
+namespace population_test {
+
 TEST(PopulationTest, StatureFollowsTheSurvey)
 {
     // ANSUR II 2012 (Gordon et al. 2014, NATICK/TR-15/007): 162.85 (6.42) and 175.62 (6.86) cm.
@@ -12,3 +14,5 @@ TEST(PopulationTest, StatureFollowsTheSurvey)
     EXPECT_LT(kIndexLow, kIndexMedian);
     EXPECT_LT(kIndexMedian, kIndexHigh);
 }
+
+}  // namespace population_test

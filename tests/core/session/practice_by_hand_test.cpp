@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace practice_by_hand_test {
+
 namespace {
 
 Practice byHandRun(Site site, bool asksSide = false)
@@ -147,3 +149,5 @@ TEST(PracticeByHandTest, ARefusalFitsEveryStageAndEarnsTheWholeRequest)
     EXPECT_DOUBLE_EQ(run.graded()->grade.points, 3.0);
     EXPECT_FALSE(run.graded()->byHand);
 }
+
+}  // namespace practice_by_hand_test

@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace practice_test {
+
 namespace {
 
 Practice practice(int length = 2, bool asksSide = true)
@@ -215,3 +217,5 @@ TEST(PracticeTest, MorePlatesMayComeWhileARunGoesOn)
     }
     EXPECT_EQ(run.attempts().size(), 12U);
 }
+
+}  // namespace practice_test

@@ -9,6 +9,8 @@
 
 using namespace fb;
 
+namespace request_test {
+
 TEST(RequestTest, TheSameSeedAsksTheSame)
 {
     for (int i = 0; i < 20; ++i) {
@@ -111,3 +113,5 @@ TEST(RequestTest, ASetOfSitesCountsAndHolds)
     EXPECT_FALSE(SiteSet::only(Site::Ventrogluteal).has(Site::Deltoid));
     EXPECT_EQ(SiteSet{}, SiteSet::only(Site::Deltoid));
 }
+
+}  // namespace request_test

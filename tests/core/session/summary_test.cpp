@@ -4,6 +4,8 @@
 
 using namespace fb;
 
+namespace summary_test {
+
 namespace {
 
 Attempt attempt(Verdict verdict, Point off, std::optional<bool> side = std::nullopt)
@@ -97,3 +99,5 @@ TEST(SummaryTest, ASiteCanBeSummedAlone)
     EXPECT_EQ(summed(run, Site::Ventrogluteal).attempts, 1);
     EXPECT_EQ(summed(run, Site::VastusLateralis).attempts, 0);
 }
+
+}  // namespace summary_test

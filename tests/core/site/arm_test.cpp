@@ -6,6 +6,8 @@
 
 using namespace fb;
 
+namespace arm_test {
+
 TEST(ArmTest, WhatIsShownFromTheSideStaysWhereItIs)
 {
     const Arm arm = test::armByHand(30.4, 10.0);
@@ -19,3 +21,5 @@ TEST(ArmTest, SkinRunsRoundTheLimb)
     EXPECT_LT(arm.showSkin({3.0, -5.0}).x, 3.0);
     EXPECT_GT(arm.showSkin({3.0, -5.0}).x, 2.5);
 }
+
+}  // namespace arm_test

@@ -7,6 +7,8 @@
 
 using namespace fb;
 
+namespace construction_test {
+
 TEST(ConstructionTest, EveryCodeHasAWordOfItsOwn)
 {
     std::set<std::string> words;
@@ -18,3 +20,5 @@ TEST(ConstructionTest, EveryCodeHasAWordOfItsOwn)
     for (const FigureKind kind : {FigureKind::Point, FigureKind::Line, FigureKind::Closed})
         EXPECT_FALSE(wordOf(kind).empty());
 }
+
+}  // namespace construction_test

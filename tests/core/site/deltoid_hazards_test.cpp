@@ -11,6 +11,8 @@ using namespace fb;
 using test::armByHand;
 using test::defaultPolicy;
 
+namespace deltoid_hazards_test {
+
 namespace {
 
 bool lies(const std::vector<Hazard>& hazards, HazardCode code, Point skin)
@@ -66,3 +68,5 @@ TEST(DeltoidHazardsTest, WhatIsPaintedStaysOnTheArm)
         EXPECT_LE(b.high.y, 2.1);
     }
 }
+
+}  // namespace deltoid_hazards_test

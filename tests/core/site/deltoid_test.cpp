@@ -11,6 +11,8 @@ using namespace fb;
 using test::armByHand;
 using test::defaultPolicy;
 
+namespace deltoid_test {
+
 namespace {
 
 bool hasStep(const Target& target, StepCode code)
@@ -90,3 +92,5 @@ TEST(DeltoidTest, SkinAndPlaneRegionsTellTheSameStory)
         }
     }
 }
+
+}  // namespace deltoid_test

@@ -7,6 +7,8 @@
 
 using namespace fb;
 
+namespace hazard_test {
+
 TEST(HazardTest, EveryCodeHasAWordOfItsOwn)
 {
     std::set<std::string> words;
@@ -18,3 +20,5 @@ TEST(HazardTest, EveryCodeHasAWordOfItsOwn)
     for (const HazardKind kind : {HazardKind::Bone, HazardKind::Strike, HazardKind::Near})
         EXPECT_FALSE(wordOf(kind).empty());
 }
+
+}  // namespace hazard_test

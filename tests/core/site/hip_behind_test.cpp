@@ -8,6 +8,8 @@
 
 using namespace fb;
 
+namespace hip_behind_test {
+
 namespace {
 
 Target behind(const Patient& patient, Convention convention = Convention::VentroglutealHand)
@@ -60,3 +62,5 @@ TEST(HipBehindTest, TheFigureIsTheLineFromPosteriorSpineToTrochanter)
     EXPECT_LT(distance(line->points.front(), seen.landmarks.at("psis")), 1e-9);
     EXPECT_LT(length(line->points.back()), 1e-9);
 }
+
+}  // namespace hip_behind_test

@@ -13,6 +13,8 @@ using namespace fb;
 using test::defaultPolicy;
 using test::hipByHand;
 
+namespace hip_hazards_test {
+
 namespace {
 
 Grade at(Point frame, Convention convention = Convention::VentroglutealHand)
@@ -83,3 +85,5 @@ TEST(HipHazardsTest, DorsoglutealBeginsBehindTheTaughtRegion)
         EXPECT_FALSE(it->skin.contains(target.idealSkin)) << wordOf(convention);
     }
 }
+
+}  // namespace hip_hazards_test

@@ -9,6 +9,8 @@
 
 using namespace fb;
 
+namespace hip_test {
+
 // What locate() measures on a plate obeys what the rules of the hip take for granted.
 TEST(HipTest, OnThePlateTheCrestRunsFromTheSpineOverTheTopToTheBackSpine)
 {
@@ -48,3 +50,5 @@ TEST(HipTest, TheCrestIsOneDomeButForAShallowDent)
                 << p.y;
     }
 }
+
+}  // namespace hip_test

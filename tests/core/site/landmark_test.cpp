@@ -9,6 +9,8 @@
 
 using namespace fb;
 
+namespace landmark_test {
+
 namespace {
 
 Target targetOf(Convention convention, View view, Side side = Side::Right)
@@ -90,3 +92,5 @@ TEST(LandmarkTest, WordsAreOfTheirOwn)
     EXPECT_EQ(words.size(), static_cast<std::size_t>(kLandmarkCount));
     EXPECT_FALSE(words.contains(""));
 }
+
+}  // namespace landmark_test

@@ -12,6 +12,8 @@ using test::adult;
 using test::atlas;
 using test::defaultPolicy;
 
+namespace locate_test {
+
 namespace {
 
 Target target(const Patient& patient, Convention convention = Convention::DeltoidStrip,
@@ -139,3 +141,5 @@ TEST(LocateTest, OtherConventionsLieOnTheSameBody)
         EXPECT_EQ(other.ideal, target(adult(Sex::Male, 172, 70), other.convention).ideal);
     }
 }
+
+}  // namespace locate_test

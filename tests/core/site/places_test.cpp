@@ -7,6 +7,8 @@
 
 using namespace fb;
 
+namespace places_test {
+
 namespace {
 
 BodyMap mapOf(View view, const Patient& patient) { return bodyMap(test::atlas(), view, patient).value(); }
@@ -69,3 +71,5 @@ TEST(PlacesTest, PublicNamesAreLowerSnakeCase)
     EXPECT_EQ(publicName("landmark.acromion.front"), "acromion_front");
     EXPECT_EQ(publicName("landmark.lateral-femoral-epicondyle"), "lateral_femoral_epicondyle");
 }
+
+}  // namespace places_test

@@ -7,6 +7,8 @@
 
 using namespace fb;
 
+namespace target_test {
+
 TEST(TargetTest, SkinAndViewerLeadThereAndBackOnBothSides)
 {
     for (const Side side : kSides) {
@@ -30,3 +32,5 @@ TEST(TargetTest, FrontIsPositiveOnBothSides)
     EXPECT_GT(target(Side::Right).toSkin({2.0, -5.0}).x, 0.0);
     EXPECT_GT(target(Side::Left).toSkin({-2.0, -5.0}).x, 0.0);
 }
+
+}  // namespace target_test

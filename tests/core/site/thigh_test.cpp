@@ -8,6 +8,8 @@
 
 using namespace fb;
 
+namespace thigh_test {
+
 namespace {
 
 Thigh thigh()
@@ -39,3 +41,5 @@ TEST(ThighTest, NinetyDegreesIsTheOuterLineAndZeroTheFront)
     EXPECT_NEAR(thigh().skinAt(60.0, 0.5).x, 8.0 * std::numbers::pi / 6.0, 1e-6);
     EXPECT_NEAR(thigh().shownAt(0.0, 0.5).y, 8.0, 1e-9);
 }
+
+}  // namespace thigh_test

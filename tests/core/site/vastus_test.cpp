@@ -11,6 +11,8 @@
 using namespace fb;
 using test::defaultPolicy;
 
+namespace vastus_test {
+
 namespace {
 
 Thigh thigh(LimbSight sight = LimbSight::FromSide, double length = 40.0)
@@ -107,3 +109,5 @@ TEST(VastusTest, ALongerThighHasALongerRegion)
     EXPECT_NEAR(tall(40.0), 40.0 / 3.0, 1e-9);
     EXPECT_NEAR(tall(33.0), 11.0, 1e-9);
 }
+
+}  // namespace vastus_test

@@ -11,6 +11,8 @@ using namespace fb;
 using test::defaultPolicy;
 using test::hipByHand;
 
+namespace ventrogluteal_test {
+
 namespace {
 
 Target target(Convention convention, double hand = 18.2)
@@ -118,3 +120,5 @@ TEST(VentroglutealTest, TheHandIsThePolicys)
     EXPECT_NEAR(size.palm().value(), 0.60 * size.length.value(), 1e-12);
     EXPECT_NEAR(size.breadth().value(), 0.44 * size.length.value(), 1e-12);
 }
+
+}  // namespace ventrogluteal_test
