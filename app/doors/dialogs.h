@@ -7,6 +7,15 @@ class QWidget;
 
 namespace fb {
 
+// What is saved, and with it how its name ends.
+enum class SaveKind {
+    Csv,
+    Json,
+    Pdf,
+    Records  // a backup of the records
+};
+inline constexpr int kSaveKindCount = static_cast<int>(SaveKind::Records) + 1;
+
 class Dialogs {
 public:
     Dialogs() = default;
@@ -14,13 +23,24 @@ public:
     Dialogs& operator=(const Dialogs&) = delete;
     virtual ~Dialogs() = default;
 
-    // A policy file to read; empty when the user thinks better of it.
+    // A file to read; empty when the user thinks better of it.
     [[nodiscard]] virtual QString askPolicyFile(QWidget* parent) = 0;
+    [[nodiscard]] virtual QString askRosterFile(QWidget* parent) = 0;
+    [[nodiscard]] virtual QString askSheetFile(QWidget* parent) = 0;
+    // A file to write, with the ending of its kind; the system has asked before it names one that is there.
+    [[nodiscard]] virtual QString askSaveFile(QWidget* parent, const QString& suggestedName,
+                                              SaveKind kind) = 0;
 };
 
 class SystemDialogs : public Dialogs {
 public:
     [[nodiscard]] QString askPolicyFile(QWidget* parent) override;
+    [[nodiscard]] QString askRosterFile(QWidget* parent) override;
+    [[nodiscard]] QString askSheetFile(QWidget* parent) override;
+    [[nodiscard]] QString askSaveFile(QWidget* parent, const QString& suggestedName, SaveKind kind) override;
 };
+
+// How the name of a file of that kind ends, without the point.
+[[nodiscard]] QString endingOf(SaveKind kind);
 
 }  // namespace fb

@@ -39,6 +39,9 @@ public:
 class NoDialogs : public Dialogs {
 public:
     [[nodiscard]] QString askPolicyFile(QWidget*) override { return {}; }
+    [[nodiscard]] QString askRosterFile(QWidget*) override { return {}; }
+    [[nodiscard]] QString askSheetFile(QWidget*) override { return {}; }
+    [[nodiscard]] QString askSaveFile(QWidget*, const QString&, SaveKind) override { return {}; }
 };
 
 }  // namespace fb::bench

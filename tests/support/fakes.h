@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 
 #include "app/doors/dialogs.h"
 #include "app/doors/profile.h"
@@ -53,14 +54,28 @@ private:
 
 class AnsweringDialogs : public Dialogs {
 public:
-    [[nodiscard]] QString askPolicyFile(QWidget*) override
+    [[nodiscard]] QString askPolicyFile(QWidget*) override { return answered(); }
+    [[nodiscard]] QString askRosterFile(QWidget*) override { return answered(); }
+    [[nodiscard]] QString askSheetFile(QWidget*) override { return answered(); }
+    [[nodiscard]] QString askSaveFile(QWidget*, const QString& suggestedName, SaveKind kind) override
     {
-        ++asked;
-        return answer;
+        suggested = suggestedName;
+        asKind = kind;
+        return answered();
     }
 
     QString answer;
     int asked = 0;
+    // Of the last file to save.
+    QString suggested;
+    std::optional<SaveKind> asKind;
+
+private:
+    QString answered()
+    {
+        ++asked;
+        return answer;
+    }
 };
 
 // 7, 8, 9, ...

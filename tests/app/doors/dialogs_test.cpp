@@ -4,25 +4,61 @@
 
 #include <QApplication>
 #include <QFileDialog>
+#include <QTemporaryDir>
 #include <QTimer>
+#include <functional>
+#include <utility>
+#include <vector>
 
-namespace fb::test {
+namespace fb::test::dialogs_tests {
 
-TEST(DialogsTest, ThinkingBetterOfAPolicyFileAnswersNothing)
+namespace dialogs_test {
+
+// What the file dialog that is about to open will be done with.
+void once(const std::function<void(QFileDialog&)>& then)
 {
     QApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
-    QString title;
-    QTimer::singleShot(100, [&title] {
+    QTimer::singleShot(100, qApp, [then] {
         for (QWidget* widget : QApplication::topLevelWidgets()) {
-            if (auto* dialog = qobject_cast<QFileDialog*>(widget)) {
-                title = dialog->windowTitle();
-                dialog->reject();
-            }
+            if (auto* dialog = qobject_cast<QFileDialog*>(widget))
+                then(*dialog);
         }
     });
-    SystemDialogs dialogs;
-    EXPECT_EQ(dialogs.askPolicyFile(nullptr), QString());
-    EXPECT_EQ(title, QStringLiteral("Choose a policy file"));
 }
 
-}  // namespace fb::test
+}  // namespace dialogs_test
+
+TEST(DialogsTest, ThinkingBetterOfAFileAnswersNothing)
+{
+    SystemDialogs dialogs;
+    const std::vector<std::pair<QString, std::function<QString()>>> questions{
+        {QStringLiteral("Choose a policy file"), [&] { return dialogs.askPolicyFile(nullptr); }},
+        {QStringLiteral("Choose a roster"), [&] { return dialogs.askRosterFile(nullptr); }},
+        {QStringLiteral("Choose a sheet"), [&] { return dialogs.askSheetFile(nullptr); }},
+        {QStringLiteral("Save the sheet as PDF"),
+         [&] { return dialogs.askSaveFile(nullptr, QStringLiteral("a"), SaveKind::Pdf); }}};
+    for (const auto& [words, ask] : questions) {
+        QString title;
+        dialogs_test::once([&title](QFileDialog& dialog) {
+            title = dialog.windowTitle();
+            dialog.reject();
+        });
+        EXPECT_EQ(ask(), QString());
+        EXPECT_EQ(title, words);
+    }
+}
+
+TEST(DialogsTest, AFileToSaveGetsTheEndingOfItsKind)
+{
+    const QTemporaryDir folder;
+    SystemDialogs dialogs;
+    for (int index = 0; index < kSaveKindCount; ++index) {
+        const auto kind = static_cast<SaveKind>(index);
+        ASSERT_FALSE(endingOf(kind).isEmpty());
+        dialogs_test::once([](QFileDialog& dialog) { QMetaObject::invokeMethod(&dialog, "accept"); });
+        const QString bare = folder.filePath(QStringLiteral("grades"));
+        EXPECT_EQ(dialogs.askSaveFile(nullptr, bare, kind), bare + QLatin1Char('.') + endingOf(kind));
+    }
+}
+
+}  // namespace fb::test::dialogs_tests

@@ -8,7 +8,7 @@
 #include <thread>
 #include <vector>
 
-namespace fb {
+namespace fb::library_tests {
 
 namespace library_test {
 
@@ -112,4 +112,4 @@ TEST(LibraryTest, APolicyThatIsNoReadableFileIsNamed)
     }
 }
 
-}  // namespace fb
+}  // namespace fb::library_tests

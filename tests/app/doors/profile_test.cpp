@@ -4,7 +4,7 @@
 
 #include "tests/support/fakes.h"
 
-namespace fb::test {
+namespace fb::test::profile_test {
 
 TEST(ProfileTest, AFreshLearnerWritesWithTheRightHandAndHasNoMeasures)
 {
@@ -33,4 +33,4 @@ TEST(ProfileTest, AKeeperInMemoryKeepsAndRefusesAsTheRealOne)
     });
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::profile_test

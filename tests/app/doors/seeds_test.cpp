@@ -7,7 +7,7 @@
 
 #include "core/session/request.h"
 
-namespace fb::test {
+namespace fb::test::seeds_test {
 
 TEST(SeedsTest, FreshSeedsAreShortDifferAndCanBeTyped)
 {
@@ -22,4 +22,4 @@ TEST(SeedsTest, FreshSeedsAreShortDifferAndCanBeTyped)
     EXPECT_GT(seen.size(), 150U);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::seeds_test

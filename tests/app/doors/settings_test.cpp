@@ -5,7 +5,7 @@
 #include <QFile>
 #include <QTemporaryDir>
 
-namespace fb::test {
+namespace fb::test::settings_test {
 
 TEST(SettingsTest, WhatIsSavedIsLoadedByTheNextStart)
 {
@@ -77,4 +77,4 @@ TEST(SettingsTest, WhatMakesNoSenseReadsAsItsDefault)
     EXPECT_EQ(StoredSettings(name).load(), Preferences{});
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::settings_test
