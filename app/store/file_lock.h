@@ -13,6 +13,7 @@ public:
     FileLock& operator=(const FileLock&) = delete;
     ~FileLock();
 
+    [[nodiscard]] bool isThere() const { return m_file >= 0; }  // the small file could be made
     // False when another holds it all that time, or the file cannot be made.
     [[nodiscard]] bool take(int milliseconds);
 

@@ -34,7 +34,7 @@ std::span<const Migration> migrations()
 {
     using namespace migrations_detail;
     static const std::vector<Migration> kAll{
-        {{QString::fromLatin1(kProfile), QString::fromLatin1(kScreen)}},
+        {.statements = {QString::fromLatin1(kProfile), QString::fromLatin1(kScreen)}},
     };
     return kAll;
 }

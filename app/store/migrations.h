@@ -2,7 +2,7 @@
 // transaction of its own; a store's version is the number of steps it has behind it.
 //
 // A step that has been released is never changed. The words are those both SQLite and PostgreSQL
-// understand.
+// understand, but for the triggers, which each of them writes its own way.
 #pragma once
 
 #include <QString>
@@ -13,6 +13,7 @@ namespace fb {
 
 struct Migration {
     std::vector<QString> statements;
+    std::vector<QString> forSqlite{};  // after them
 };
 
 [[nodiscard]] std::span<const Migration> migrations();

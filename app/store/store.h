@@ -1,19 +1,25 @@
 // One SQLite file that keeps what the program must not lose. Written through to the disk before a
 // commit returns (write-ahead log, synchronous full), opened by one thread and used by that one. A
-// program opens a file once at a time: any other handle that is closed would take SQLite's locks along.
+// program opens a file for writing once at a time: any handle but SQLite's own that is closed would take
+// SQLite's locks along.
 //
-// Its own words for SQL are plain values, so that nothing of the database leaves this room.
+// Its own words for SQL are plain values, so that nothing of the database leaves this room. Faults name the
+// file: StoreFull, StoreBusy, StoreReadOnly, StoreNotWritable (any other way to it), StoreBroken.
 #pragma once
 
 #include <QDateTime>
 #include <QSqlDatabase>
+#include <QSqlQuery>
 #include <QString>
 #include <QVariant>
+#include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <span>
 #include <vector>
 
+#include "app/store/file_lock.h"
 #include "app/store/migrations.h"
 #include "core/basics/problem.h"
 
@@ -24,24 +30,45 @@ struct Statement {
     QVariantList values{};  // one for each ? in it
 };
 
+// What a file is for.
+struct StoreKind {
+    std::span<const Migration> steps = migrations();
+    int applicationId = 0;  // stands in the file's header; 0: none
+    bool alone = false;     // one program at a time has it open to write
+};
+
 class Store {
 public:
     struct Opened;
     // Makes the file where there is none, and brings an older one up to date. A file that is damaged is
-    // put aside, a fresh one opened and that told. Faults: StoreNotWritable; StoreTooNew, the file
-    // untouched; StoreBroken, where it could not even be put aside. May wait for the disk: never on the
-    // window's thread.
-    [[nodiscard]] static Result<Opened> open(const QString& file,
-                                             std::span<const Migration> steps = migrations());
+    // put aside, a fresh one opened and that told. StoreTooNew and NotAStore (another program's), the file
+    // untouched; StoreBusy where another program has one that is to be alone; StoreBroken, where it could
+    // not even be put aside. May wait for the disk: never on the window's thread.
+    [[nodiscard]] static Result<Opened> open(const QString& file, const StoreKind& kind = {});
+    // To read only, beside whoever writes it: nothing is made, checked as a whole, mended or put aside.
+    // FileNotReadable, NotAStore, StoreTooNew, StoreBroken.
+    [[nodiscard]] static Result<std::unique_ptr<Store>> openToRead(const QString& file,
+                                                                   const StoreKind& kind);
 
     Store(const Store&) = delete;
     Store& operator=(const Store&) = delete;
     ~Store();
 
-    // All of it or none; on disk once this returned true. StoreNotWritable (full, locked, read-only) or
-    // StoreBroken otherwise.
+    // All of it or none; on disk once this returned true.
     [[nodiscard]] Result<bool> commit(const std::vector<Statement>& statements);
+    // The same for work that also reads: its own fault undoes all of it.
+    [[nodiscard]] Result<bool> transaction(const std::function<Result<bool>()>& work);
+    // What is read in it is of one moment, whatever is written meanwhile.
+    [[nodiscard]] Result<bool> snapshot(const std::function<Result<bool>()>& work) const;
+
+    [[nodiscard]] Result<bool> change(const Statement& statement);
     [[nodiscard]] Result<std::vector<QVariantList>> rows(const Statement& query) const;
+    // Row by row, for more than memory should hold, until `take` returns false.
+    using Take = std::function<bool(const QSqlQuery&)>;
+    [[nodiscard]] Result<bool> each(const Statement& query, const Take& take) const;
+
+    // SQLite's own quick check; StoreBroken otherwise. Reads all of it.
+    [[nodiscard]] Result<bool> isWhole() const;
 
     [[nodiscard]] const QString& file() const { return m_file; }
 
@@ -49,12 +76,17 @@ private:
     explicit Store(QString file);
 
     [[nodiscard]] Result<bool> begin(bool readOnly);
-    [[nodiscard]] Result<bool> examine(std::size_t newest) const;
-    [[nodiscard]] Result<bool> migrate(std::span<const Migration> steps);
-    [[nodiscard]] Result<std::vector<QVariantList>> run(const Statement& statement) const;
+    [[nodiscard]] Result<bool> examine(const StoreKind& kind) const;
+    [[nodiscard]] Result<bool> isOurs(const StoreKind& kind) const;
+    [[nodiscard]] Result<bool> migrate(const StoreKind& kind);
+    [[nodiscard]] static Result<std::unique_ptr<Store>> attempt(const QString& file, const StoreKind& kind);
+    [[nodiscard]] Result<QVariant> single(const char* sql) const;
+    [[nodiscard]] Result<QSqlQuery*> started(const Statement& statement) const;
 
     QString m_file;
-    QString m_name;  // of the connection
+    QString m_name;                                // of the connection
+    mutable std::map<QString, QSqlQuery> m_ready;  // prepared once, by their words
+    std::unique_ptr<FileLock> m_alone;
 };
 
 struct Store::Opened {

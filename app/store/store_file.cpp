@@ -63,7 +63,7 @@ Result<bool> makeOwnerOnly(const QString& file)
         return refused;
     // SQLite would open a read-only file without a word and fail at the first write.
     if (!QFile(file).open(QIODevice::ReadWrite | QIODevice::ExistingOnly))
-        return refused;
+        return fault(Problem::StoreReadOnly, file.toStdString());
     return true;
 }
 

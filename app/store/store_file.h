@@ -14,7 +14,7 @@ namespace fb {
 
 // Makes folder (0700) and file (0600, empty) where they are missing and takes away what others may
 // do with them where they are not; whatever SQLite lays beside the file gets the file's own mode.
-// StoreNotWritable names the file.
+// StoreNotWritable and, of a file that may only be read, StoreReadOnly name it.
 [[nodiscard]] Result<bool> makeOwnerOnly(const QString& file);
 
 // Where a file that cannot be read is put: beside it, with the date.

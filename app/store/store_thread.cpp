@@ -5,7 +5,9 @@
 
 namespace fb {
 
-StoreThread::StoreThread(QString file) : m_file(std::move(file))
+StoreThread::StoreThread(const QString& file) : StoreThread([file] { return Store::open(file); }) {}
+
+StoreThread::StoreThread(Opener opener) : m_opener(std::move(opener))
 {
     m_room.moveToThread(&m_thread);
     m_thread.start();
@@ -42,7 +44,7 @@ std::optional<Fault> StoreThread::takeTold() { return std::exchange(m_told, std:
 Result<Store*> StoreThread::access()
 {
     if (!m_store) {
-        auto opened = Store::open(m_file);
+        auto opened = m_opener();
         if (!opened)
             return tl::unexpected(opened.error());
         m_store = std::move(opened->store);

@@ -14,16 +14,19 @@ namespace fb {
 
 class StoreThread : public QObject {
 public:
+    using Opener = std::function<Result<Store::Opened>()>;
     using Then = std::function<void()>;
     // Gets the open store, or why there is none; what it returns is done in the asker's thread.
     using Work = std::function<Then(const Result<Store*>&)>;
 
     // Opens the file with the first work, and again with every other until that succeeds.
-    explicit StoreThread(QString file);
+    explicit StoreThread(const QString& file);
+    explicit StoreThread(Opener opener);
     // Waits until everything asked so far is on disk; nothing is answered any more.
     ~StoreThread() override;
 
-    // From the thread this object lives in; the asker lives there too. No answer once it is gone.
+    // From the thread this object lives in; the asker lives there too. No answer once it is gone. Without
+    // an asker from any thread, and nobody is answered.
     void ask(QObject* asker, Work work);
 
     // In a work only: what opening told and nobody has been told yet.
@@ -32,7 +35,7 @@ public:
 private:
     Result<Store*> access();
 
-    QString m_file;
+    Opener m_opener;
     QThread m_thread;
     QObject m_room;  // lives in the thread
     std::unique_ptr<Store> m_store;

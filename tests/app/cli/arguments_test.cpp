@@ -4,7 +4,7 @@
 
 #include "tests/support/shipped.h"
 
-namespace fb {
+namespace fb::arguments_tests {
 
 namespace arguments_test {
 
@@ -297,4 +297,4 @@ TEST(ArgumentsTest, ALineThatIsNoRequestIsRefused)
     }
 }
 
-}  // namespace fb
+}  // namespace fb::arguments_tests

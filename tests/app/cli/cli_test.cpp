@@ -11,7 +11,7 @@
 #include <QTemporaryDir>
 #include <nlohmann/json.hpp>
 
-namespace fb {
+namespace fb::cli_tests {
 
 namespace cli_test {
 
@@ -295,4 +295,4 @@ TEST(CommandLineTest, WithoutADisplayNoLinkInTheSharedFolderIsFollowed)
     EXPECT_EQ(precious.size(), 8);
 }
 
-}  // namespace fb
+}  // namespace fb::cli_tests

@@ -10,7 +10,7 @@
 
 #include "tests/support/shipped.h"
 
-namespace fb {
+namespace fb::commands_tests {
 
 namespace commands_test {
 
@@ -263,4 +263,4 @@ TEST(CommandsTest, ASheetWithAMarkCarriesItsVerdict)
     EXPECT_GT(marked->scene.size(), 3);
 }
 
-}  // namespace fb
+}  // namespace fb::commands_tests

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace fb {
+namespace fb::console_test {
 
 TEST(ConsoleTest, OutputTakesEveryByte)
 {
@@ -19,4 +19,4 @@ TEST(ConsoleTest, ErrorsAreOneLineOfUtf8)
     EXPECT_EQ(testing::internal::GetCapturedStderr(), "The side “up” is not known.\n");
 }
 
-}  // namespace fb
+}  // namespace fb::console_test

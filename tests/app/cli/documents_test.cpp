@@ -9,7 +9,7 @@
 #include "app/cli/commands.h"
 #include "tests/support/shipped.h"
 
-namespace fb {
+namespace fb::documents_tests {
 
 namespace documents_test {
 
@@ -253,4 +253,4 @@ TEST(DocumentsTest, TextsEndWithTheCaution)
     EXPECT_TRUE(asideText(q).contains(QLatin1String("163")));
 }
 
-}  // namespace fb
+}  // namespace fb::documents_tests

@@ -6,7 +6,7 @@
 #include <nlohmann/json.hpp>
 #include <vector>
 
-namespace fb {
+namespace fb::json_tests {
 
 namespace json_test {
 
@@ -83,4 +83,4 @@ TEST(JsonWriterTest, PointsAreListsOfTwo)
     EXPECT_EQ(written([&](JsonWriter& json) { json.points({}); }), "[]");
 }
 
-}  // namespace fb
+}  // namespace fb::json_tests

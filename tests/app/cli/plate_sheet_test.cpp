@@ -16,7 +16,7 @@
 #include "app/cli/commands.h"
 #include "tests/support/shipped.h"
 
-namespace fb {
+namespace fb::plate_sheet_tests {
 
 namespace plate_sheet_test {
 
@@ -195,4 +195,4 @@ TEST(PlateSheetTest, ADiskThatFillsUpLeavesTheEarlierFileAsItWas)
     EXPECT_EQ(QDir(folder.path()).entryList(QDir::Files).size(), 1);
 }
 
-}  // namespace fb
+}  // namespace fb::plate_sheet_tests

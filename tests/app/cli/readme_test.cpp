@@ -11,7 +11,7 @@
 #include "app/cli/commands.h"
 #include "tests/support/shipped.h"
 
-namespace fb {
+namespace fb::readme_tests {
 
 namespace readme_test {
 
@@ -103,4 +103,4 @@ TEST(ReadmeTest, EveryFileAndPictureItPointsToIsThere)
     EXPECT_GT(links, 8);
 }
 
-}  // namespace fb
+}  // namespace fb::readme_tests

@@ -6,7 +6,7 @@
 #include <QProcess>
 #include <QTemporaryDir>
 
-namespace fb::test {
+namespace fb::test::file_lock_test {
 
 TEST(FileLockTest, IsHeldByOneAtATimeAndFreeAgainWhenThatOneIsGone)
 {
@@ -45,4 +45,4 @@ TEST(FileLockTest, WhereNoFileCanBeMadeThereIsNoLock)
     EXPECT_FALSE(lock.take(0));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::file_lock_test

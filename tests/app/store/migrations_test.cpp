@@ -7,7 +7,7 @@
 #include "app/store/store.h"
 #include "tests/support/store_folder.h"
 
-namespace fb::test {
+namespace fb::test::migrations_test {
 
 TEST(MigrationsTest, AnEmptyFileGetsEveryTable)
 {
@@ -38,14 +38,14 @@ TEST(MigrationsTest, EachStepFindsTheRowsOfTheOnesBeforeIt)
     const StoreFolder folder;
     const std::vector<Migration> first{{{QStringLiteral("CREATE TABLE note (words TEXT)")}}};
     {
-        auto opened = Store::open(folder.file(), first);
+        auto opened = Store::open(folder.file(), {first});
         ASSERT_TRUE(opened);
         ASSERT_TRUE(opened->store->commit({{QStringLiteral("INSERT INTO note VALUES ('old')")}}));
     }
     std::vector<Migration> both = first;
     both.push_back({{QStringLiteral("ALTER TABLE note ADD COLUMN lines INTEGER"),
                      QStringLiteral("UPDATE note SET lines = 1")}});
-    auto opened = Store::open(folder.file(), both);
+    auto opened = Store::open(folder.file(), {both});
     ASSERT_TRUE(opened);
     EXPECT_FALSE(opened->told);
     const auto rows = opened->store->rows({QStringLiteral("SELECT words, lines FROM note")});
@@ -57,10 +57,10 @@ TEST(MigrationsTest, AStepIsTakenWholeOrNotAtAll)
 {
     const StoreFolder folder;
     const std::vector<Migration> good{{{QStringLiteral("CREATE TABLE note (words TEXT)")}}};
-    ASSERT_TRUE(Store::open(folder.file(), good));
+    ASSERT_TRUE(Store::open(folder.file(), {good}));
     std::vector<Migration> half = good;
     half.push_back({{QStringLiteral("CREATE TABLE other (words TEXT)"), QStringLiteral("CREATE nonsense")}});
-    EXPECT_FALSE(Store::open(folder.file(), half)) << "a fresh file cannot take the step either";
+    EXPECT_FALSE(Store::open(folder.file(), {half})) << "a fresh file cannot take the step either";
     ASSERT_EQ(folder.namesAside().size(), 1);
     const QString aside = folder.folder() + QLatin1Char('/') + folder.namesAside().front();
     ASSERT_TRUE(QFile::remove(folder.file()));
@@ -83,4 +83,4 @@ TEST(MigrationsTest, TheSchemaSpeaksNothingThatOnlySqliteUnderstands)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::migrations_test

@@ -6,7 +6,7 @@
 
 #include "tests/support/store_folder.h"
 
-namespace fb::test {
+namespace fb::test::profile_store_tests {
 
 namespace profile_store_test {
 
@@ -142,4 +142,4 @@ TEST(ProfileStoreTest, SqlitesOwnCommandLineReadsItAndFindsItWhole)
     EXPECT_TRUE(QDateTime::fromString(when, Qt::ISODateWithMs).isValid()) << when.toStdString();
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::profile_store_tests

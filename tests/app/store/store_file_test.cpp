@@ -7,7 +7,7 @@
 
 #include "tests/support/store_folder.h"
 
-namespace fb::test {
+namespace fb::test::store_file_tests {
 
 namespace store_file_test {
 
@@ -92,4 +92,4 @@ TEST(StoreFileTest, TheUsualFileLiesInTheUsersDataFolder)
     EXPECT_TRUE(usualStoreFile().endsWith(QLatin1String("/profile.db")));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::store_file_tests

@@ -9,7 +9,7 @@
 #include "app/store/profile_store.h"
 #include "tests/support/store_folder.h"
 
-namespace fb::test {
+namespace fb::test::store_kill_tests {
 
 namespace store_kill_test {
 
@@ -94,4 +94,4 @@ TEST(StoreKillTest, TwoProgramsStartAndWriteAtOnce)
     EXPECT_EQ(folder.sqlite3(QStringLiteral("SELECT count(*) FROM profile")), QStringLiteral("1"));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::store_kill_tests

@@ -13,7 +13,7 @@
 
 #include "tests/support/store_folder.h"
 
-namespace fb::test {
+namespace fb::test::store_tests {
 
 namespace store_test {
 
@@ -187,12 +187,12 @@ TEST(StoreTest, WhereNothingCanBeWrittenThatIsSaidAndNothingHarmed)
         setMode(folder.file(), 0400);
         const auto readOnlyFile = Store::open(folder.file());
         ASSERT_FALSE(readOnlyFile);
-        EXPECT_EQ(readOnlyFile.error().problem, Problem::StoreNotWritable);
+        EXPECT_EQ(readOnlyFile.error().problem, Problem::StoreReadOnly);
         setMode(folder.file(), 0600);
         setMode(folder.folder(), 0500);
         const auto readOnlyFolder = Store::open(folder.file());
         ASSERT_FALSE(readOnlyFolder);
-        EXPECT_EQ(readOnlyFolder.error().problem, Problem::StoreNotWritable);
+        EXPECT_EQ(readOnlyFolder.error().problem, Problem::StoreReadOnly);
         EXPECT_EQ(readOnlyFolder.error().where, folder.file().toStdString());
         setMode(folder.folder(), 0700);
         EXPECT_TRUE(Store::open(folder.file())) << "writable again";
@@ -213,7 +213,7 @@ TEST(StoreTest, AWriteWaitsForAnotherProgramAndGivesUpInTheEnd)
     ASSERT_TRUE(other.waitForReadyRead());
     const auto refused = opened->store->commit({inserting(QStringLiteral("a"))});
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().problem, Problem::StoreNotWritable);
+    EXPECT_EQ(refused.error().problem, Problem::StoreBusy);
     EXPECT_EQ(notesIn(*opened->store), 0) << "reading goes on";
     other.write("COMMIT;\n");
     ASSERT_TRUE(other.waitForBytesWritten());
@@ -222,4 +222,4 @@ TEST(StoreTest, AWriteWaitsForAnotherProgramAndGivesUpInTheEnd)
     EXPECT_TRUE(other.waitForFinished());
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::store_tests

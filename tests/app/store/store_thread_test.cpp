@@ -6,7 +6,7 @@
 
 #include "tests/support/store_folder.h"
 
-namespace fb::test {
+namespace fb::test::store_thread_tests {
 
 namespace store_thread_test {
 
@@ -115,4 +115,4 @@ TEST(StoreThreadTest, WhatOpeningToldIsTakenOnce)
     EXPECT_FALSE(told[1]);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::store_thread_tests

@@ -1,0 +1,64 @@
+#include "app/store/record_export.h"
+
+#include <algorithm>
+
+namespace fb {
+
+namespace record_export_detail {
+
+Result<bool> exported(const Store& store, ExportKind kind, const QString& sheet, const Moment& now,
+                      ExportFile& out, LongWork& work)
+{
+    switch (kind) {
+    case ExportKind::GradebookCsv: return exportGradebook(store, sheet, now, out);
+    case ExportKind::FullCsv: return exportFullCsv(store, sheet, out, work);
+    case ExportKind::FullJson: return exportFullJson(store, sheet, now, out, work);
+    }
+    return true;
+}
+
+}  // namespace record_export_detail
+
+Result<bool> exportRecords(const Store& store, ExportKind kind, const QString& sheet, const QString& file,
+                           const Moment& now, LongWork& work)
+{
+    ExportFile out(file);
+    const auto done = out.open().and_then([&](bool) {
+        return store.snapshot(
+            [&] { return record_export_detail::exported(store, kind, sheet, now, out, work); });
+    });
+    if (!done || work.cancelled) {
+        out.drop();
+        return done ? Result<bool>(false) : done;
+    }
+    const auto kept = out.commit();
+    work.percent = 100;
+    return kept;
+}
+
+Result<bool> writeRanges(const Store& store, ExportFile& out, LongWork& work, const QByteArray& between,
+                         const MakeRange& make)
+{
+    constexpr int kAtATime = 1000;
+    const auto last = store.rows({QStringLiteral("SELECT coalesce(max(check_off_id), 0) FROM check_off")});
+    if (!last)
+        return tl::unexpected(last.error());
+    const qint64 most = last->front().front().toLongLong();
+    bool isFirst = true;
+    for (qint64 from = 1; from <= most && !work.cancelled; from += kAtATime) {
+        const auto text = make({from, from + kAtATime - 1});
+        if (!text)
+            return tl::unexpected(text.error());
+        if (!text->isEmpty()) {
+            out.write(isFirst ? QByteArray() : between);
+            out.write(*text);
+            isFirst = false;
+        }
+        if (const auto written = out.flushed(); !written)
+            return written;
+        work.percent = static_cast<int>(std::min<qint64>(99, 100 * (from + kAtATime) / most));
+    }
+    return true;
+}
+
+}  // namespace fb
