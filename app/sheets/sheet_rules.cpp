@@ -1,0 +1,131 @@
+#include "app/sheets/sheet_rules.h"
+
+#include <QCheckBox>
+#include <QDoubleSpinBox>
+#include <QGridLayout>
+#include <QLabel>
+#include <QSignalBlocker>
+#include <QSpinBox>
+
+#include "app/look/style.h"
+#include "app/practice/parts.h"
+#include "app/sheets/sheet_fields.h"
+#include "core/session/sheet_defaults.h"
+
+namespace fb {
+
+namespace sheet_rules_detail {
+
+constexpr double kPercent = 100.0;
+
+}  // namespace sheet_rules_detail
+
+SheetRules::SheetRules(QWidget* parent)
+    : SheetPart(parent),
+      m_cutName(parts::text(this, "sheetCutName")),
+      m_cut(fields::number(this, "sheetCut", 0.0, sheet_rules_detail::kPercent)),
+      m_promptedName(parts::text(this, "sheetPromptedName")),
+      m_prompted(fields::number(this, "sheetPrompted", 0.0, sheet_rules_detail::kPercent)),
+      m_weightName(parts::text(this, "sheetWeightName")),
+      m_weight(fields::number(this, "sheetWeight", kSheetLeastWeight, kSheetMostWeight)),
+      m_always(parts::text(this, "sheetAlways", "small")),
+      m_attemptsName(parts::text(this, "sheetAttemptsName")),
+      m_attempts(fields::whole(this, "sheetAttempts", 1, kSheetMostAttempts)),
+      m_daysName(parts::text(this, "sheetDaysName")),
+      m_days(fields::whole(this, "sheetDays", 0, kSheetMostDays)),
+      m_remediation(fields::tick(this, "sheetRemediation")),
+      m_second(fields::tick(this, "sheetSecondAssessor")),
+      m_noShow(fields::tick(this, "sheetNoShow"))
+{
+    constexpr double kWeightStep = 0.5;
+    m_weight->setSingleStep(kWeightStep);
+    for (const QDoubleSpinBox* box : {m_cut, m_prompted, m_weight})
+        connect(box, &QDoubleSpinBox::valueChanged, this, &SheetPart::changed);
+    for (const QSpinBox* box : {m_attempts, m_days})
+        connect(box, &QSpinBox::valueChanged, this, &SheetPart::changed);
+    for (const QCheckBox* box : {m_remediation, m_second, m_noShow})
+        connect(box, &QCheckBox::toggled, this, &SheetPart::changed);
+    layOut();
+    say();
+}
+
+void SheetRules::layOut()
+{
+    constexpr int kNames = 280;
+    auto* grid = new QGridLayout(this);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(space::kBroad);
+    grid->setVerticalSpacing(space::kNear);
+    grid->setColumnStretch(1, 1);
+    grid->setColumnMinimumWidth(0, parts::columnWidth(this, kNames));
+    int row = 0;
+    const auto line = [&](QWidget* name, QWidget* field) {
+        grid->addWidget(name, row, 0);
+        grid->addWidget(field, row++, 1, Qt::AlignLeading);
+    };
+    const auto across = [&](QWidget* whole) { grid->addWidget(whole, row++, 0, 1, 2); };
+    line(m_cutName, m_cut);
+    line(m_promptedName, m_prompted);
+    line(m_weightName, m_weight);
+    across(m_always);
+    across(parts::rule(this));
+    line(m_attemptsName, m_attempts);
+    line(m_daysName, m_days);
+    across(m_remediation);
+    across(m_second);
+    across(m_noShow);
+    grid->setRowStretch(row, 1);
+}
+
+void SheetRules::say()
+{
+    const auto name = [](QLabel* label, QWidget* field, const QString& words) {
+        label->setText(words);
+        field->setAccessibleName(words);
+    };
+    const auto tick = [](QCheckBox* box, const QString& words) {
+        box->setText(words);
+        box->setAccessibleName(words);
+    };
+    name(m_cutName, m_cut, tr("Score to reach"));
+    name(m_promptedName, m_prompted, tr("A step that was prompted counts"));
+    //: Points of one item on screen, where one step on the manikin counts one.
+    name(m_weightName, m_weight, tr("An item counts as so many steps"));
+    for (QDoubleSpinBox* percent : {m_cut, m_prompted})
+        //: After a number.
+        percent->setSuffix(tr(" %"));
+    m_always->setText(
+        tr("Whatever the score: a critical step missed, an unsafe mark, an unsafe order, a safety "
+           "stop or too little time is no pass."));
+    name(m_attemptsName, m_attempts, tr("Attempts"));
+    name(m_daysName, m_days, tr("Days between two attempts, at least"));
+    tick(m_remediation, tr("Practice is signed before the next attempt"));
+    tick(m_second, tr("A second assessor watches the last attempt"));
+    tick(m_noShow, tr("Not coming uses up an attempt"));
+}
+
+void SheetRules::fill(const Sheet& sheet)
+{
+    using namespace sheet_rules_detail;
+    const QSignalBlocker quiet(this);
+    m_cut->setValue(sheet.cutPercent);
+    m_prompted->setValue(sheet.promptedShare * kPercent);
+    m_weight->setValue(sheet.itemWeight);
+    m_attempts->setValue(sheet.retest.attempts);
+    m_days->setValue(sheet.retest.daysBetween);
+    m_remediation->setChecked(sheet.retest.remediationFirst);
+    m_second->setChecked(sheet.retest.secondAssessorOnLast);
+    m_noShow->setChecked(sheet.retest.noShowCounts);
+}
+
+Result<bool> SheetRules::writeTo(Sheet& sheet) const
+{
+    sheet.cutPercent = m_cut->value();
+    sheet.promptedShare = m_prompted->value() / sheet_rules_detail::kPercent;
+    sheet.itemWeight = m_weight->value();
+    sheet.retest = {m_attempts->value(), m_days->value(), m_remediation->isChecked(), m_second->isChecked(),
+                    m_noShow->isChecked()};
+    return true;
+}
+
+}  // namespace fb
