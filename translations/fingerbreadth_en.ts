@@ -2,12 +2,166 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US" sourcelanguage="en_US">
 <context>
+    <name>fb::BoardView</name>
+    <message numerus="yes">
+        <source>%1 of %n student(s)</source>
+        <translation>
+            <numerusform>%1 of %n student</numerusform>
+            <numerusform>%1 of %n students</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>fb::BuildWords</name>
     <message numerus="yes">
         <source>Feel for the %n landmark(s) this site is built from. Plant a flag on each and name it.</source>
         <translation>
             <numerusform>Feel for the %n landmark this site is built from. Plant a flag on it and name it.</numerusform>
             <numerusform>Feel for the %n landmarks this site is built from. Plant a flag on each and name it.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::CheckOffWords</name>
+    <message numerus="yes">
+        <source>Needle kept in for %1 s after injecting, not for %n second(s).</source>
+        <extracomment>%1 is the time that was kept, %n the time asked for.</extracomment>
+        <translation>
+            <numerusform>Needle kept in for %1 s after injecting, not for %n second.</numerusform>
+            <numerusform>Needle kept in for %1 s after injecting, not for %n seconds.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stopper left to dry for %1 s, not for %n second(s).</source>
+        <translation>
+            <numerusform>Stopper left to dry for %1 s, not for %n second.</numerusform>
+            <numerusform>Stopper left to dry for %1 s, not for %n seconds.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Skin left to dry for %1 s, not for %n second(s).</source>
+        <translation>
+            <numerusform>Skin left to dry for %1 s, not for %n second.</numerusform>
+            <numerusform>Skin left to dry for %1 s, not for %n seconds.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Between “%1” and “%2” lay %3 s, not %n second(s).</source>
+        <extracomment>%1 and %2 are steps, %3 the time between them.</extracomment>
+        <translation>
+            <numerusform>Between “%1” and “%2” lay %3 s, not %n second.</numerusform>
+            <numerusform>Between “%1” and “%2” lay %3 s, not %n seconds.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Time: %n item(s) were not answered; practise with the clock in sight.</source>
+        <translation>
+            <numerusform>Time: %n item was not answered; practise with the clock in sight.</numerusform>
+            <numerusform>Time: %n items were not answered; practise with the clock in sight.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Waiting: count %n second(s) with the needle in before you withdraw.</source>
+        <translation>
+            <numerusform>Waiting: count %n second with the needle in before you withdraw.</numerusform>
+            <numerusform>Waiting: count %n seconds with the needle in before you withdraw.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Waiting: give what you wiped %n second(s) to dry.</source>
+        <translation>
+            <numerusform>Waiting: give what you wiped %n second to dry.</numerusform>
+            <numerusform>Waiting: give what you wiped %n seconds to dry.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) on the manikin, critical: %1</source>
+        <extracomment>%1 is how many of them are critical.</extracomment>
+        <translation>
+            <numerusform>%n step on the manikin, critical: %1</numerusform>
+            <numerusform>%n steps on the manikin, critical: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n attempt(s)</source>
+        <translation>
+            <numerusform>%n attempt</numerusform>
+            <numerusform>%n attempts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>at least %n day(s) between</source>
+        <translation>
+            <numerusform>at least %n day between</numerusform>
+            <numerusform>at least %n days between</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) on screen</source>
+        <translation>
+            <numerusform>%n item on screen</numerusform>
+            <numerusform>%n items on screen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::DeskPage</name>
+    <message numerus="yes">
+        <source>%n student(s)</source>
+        <translation>
+            <numerusform>%n student</numerusform>
+            <numerusform>%n students</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::InstructionsPage</name>
+    <message numerus="yes">
+        <source>%n item(s), one after the other.</source>
+        <translation>
+            <numerusform>%n item.</numerusform>
+            <numerusform>%n items, one after the other.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::ListView</name>
+    <message numerus="yes">
+        <source>The newest %n are shown; narrow the search for older ones.</source>
+        <translation>
+            <numerusform>The newest one is shown of more (%n); narrow the search for older ones.</numerusform>
+            <numerusform>The newest %n are shown; narrow the search for older ones.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-off(s)</source>
+        <translation>
+            <numerusform>%n check-off</numerusform>
+            <numerusform>%n check-offs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::LogPage</name>
+    <message numerus="yes">
+        <source>%n entry(ies) of the log</source>
+        <translation>
+            <numerusform>%n entry of the log</numerusform>
+            <numerusform>%n entries of the log</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-off(s)</source>
+        <translation>
+            <numerusform>%n check-off</numerusform>
+            <numerusform>%n check-offs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n answer(s)</source>
+        <translation>
+            <numerusform>%n answer</numerusform>
+            <numerusform>%n answers</numerusform>
         </translation>
     </message>
 </context>
@@ -22,12 +176,108 @@
     </message>
 </context>
 <context>
+    <name>fb::PinForm</name>
+    <message numerus="yes">
+        <source>The next PIN can be tried in %n second(s).</source>
+        <translation>
+            <numerusform>The next PIN can be tried in %n second.</numerusform>
+            <numerusform>The next PIN can be tried in %n seconds.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>fb::RequestPanel</name>
     <message numerus="yes">
         <source>%n year(s)</source>
         <translation>
             <numerusform>%n year</numerusform>
             <numerusform>%n years</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::RosterDialog</name>
+    <message numerus="yes">
+        <source>Import %n student(s)</source>
+        <translation>
+            <numerusform>Import %n student</numerusform>
+            <numerusform>Import %n students</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::RosterWords</name>
+    <message numerus="yes">
+        <source>%n new</source>
+        <translation>
+            <numerusform>%n new</numerusform>
+            <numerusform>%n new</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n changed</source>
+        <translation>
+            <numerusform>%n changed</numerusform>
+            <numerusform>%n changed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n the same as before</source>
+        <translation>
+            <numerusform>%n the same as before</numerusform>
+            <numerusform>%n the same as before</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n doubled and left out</source>
+        <translation>
+            <numerusform>%n doubled and left out</numerusform>
+            <numerusform>%n doubled and left out</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a usable id and left out</source>
+        <translation>
+            <numerusform>%n without a usable id and left out</numerusform>
+            <numerusform>%n without a usable id and left out</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a name and left out</source>
+        <translation>
+            <numerusform>%n without a name and left out</numerusform>
+            <numerusform>%n without a name and left out</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with an extra time that is unclear</source>
+        <translation>
+            <numerusform>%n with an extra time that is unclear</numerusform>
+            <numerusform>%n with extra times that are unclear</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of another role and passed over</source>
+        <translation>
+            <numerusform>%n of another role and passed over</numerusform>
+            <numerusform>%n of another role and passed over</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::TimeStrip</name>
+    <message numerus="yes">
+        <source>%n second(s) left for this item</source>
+        <translation>
+            <numerusform>%n second left for this item</numerusform>
+            <numerusform>%n seconds left for this item</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s) left in all</source>
+        <translation>
+            <numerusform>%n second left in all</numerusform>
+            <numerusform>%n seconds left in all</numerusform>
         </translation>
     </message>
 </context>

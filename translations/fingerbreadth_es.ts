@@ -277,6 +277,237 @@
         <source>The finger width %1 cm is outside %2 to %3 cm; measure straight across the middle joint of the index finger.</source>
         <translation>La anchura del dedo de %1 cm está fuera del intervalo de %2 a %3 cm; mida en línea recta la articulación media del dedo índice.</translation>
     </message>
+    <message>
+        <source>The records of check-offs cannot be saved in %1; check that you may write there and that there is room.</source>
+        <translation>Los registros de las evaluaciones no se pueden guardar en %1; compruebe que puede escribir ahí y que queda espacio.</translation>
+    </message>
+    <message>
+        <source>The records %1 were written by a newer version of this program and were left untouched; use that version to read them.</source>
+        <translation>Los registros %1 los escribió una versión más nueva de este programa y no se han tocado; use esa versión para leerlos.</translation>
+    </message>
+    <message>
+        <source>The records %1 are damaged and cannot be read; restore the last backup.</source>
+        <translation>Los registros %1 están dañados y no se pueden leer; recupere la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The records %1 are damaged and were put aside as %2; restore the last backup.</source>
+        <translation>Los registros %1 están dañados y se han apartado como %2; recupere la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>There is no room left to save in %1; free some space, then try again.</source>
+        <translation>No queda espacio para guardar en %1; libere espacio y vuelva a intentarlo.</translation>
+    </message>
+    <message>
+        <source>%1 is in use by another program; close it there, then try again.</source>
+        <translation>Otro programa está usando %1; ciérrelo allí y vuelva a intentarlo.</translation>
+    </message>
+    <message>
+        <source>%1 may only be read; allow yourself to write it, then try again.</source>
+        <translation>%1 es de solo lectura; dese permiso para escribirlo y vuelva a intentarlo.</translation>
+    </message>
+    <message>
+        <source>The log in %1 was changed after it was written, at entry %2; restore the last backup and keep this file for whoever looks into it.</source>
+        <translation>La bitácora de %1 se cambió después de escrita, en la entrada %2; recupere la última copia de seguridad y guarde este archivo para quien lo examine.</translation>
+    </message>
+    <message>
+        <source>The backup %1 could not be made; choose a folder you may write, with enough room.</source>
+        <translation>No se pudo hacer la copia de seguridad %1; elija una carpeta en la que pueda escribir y con espacio suficiente.</translation>
+    </message>
+    <message>
+        <source>%1 holds no records of this program; choose the records file or a backup of it.</source>
+        <translation>%1 no contiene registros de este programa; elija el archivo de registros o una copia de seguridad suya.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read; check its name and that you may read it.</source>
+        <translation>%1 no se puede leer; compruebe el nombre y que tiene permiso para leerlo.</translation>
+    </message>
+    <message>
+        <source>Line %2 of %1 is not UTF-8 text; save the file as “CSV UTF-8” and choose it again.</source>
+        <translation>La línea %2 de %1 no es texto UTF-8; guarde el archivo como «CSV UTF-8» y vuelva a elegirlo.</translation>
+    </message>
+    <message>
+        <source>Line %2 of %1 opens a quotation mark and does not close it; mend that line and choose the file again.</source>
+        <translation>La línea %2 de %1 abre una marca de comillas y no la cierra; corrija esa línea y vuelva a elegir el archivo.</translation>
+    </message>
+    <message>
+        <source>%1 has no column for “%2”; name it in the first line or point out the column by hand.</source>
+        <translation>%1 no tiene columna para «%2»; nómbrela en la primera línea o señale la columna a mano.</translation>
+    </message>
+    <message>
+        <source>%1 names no students; the first line names the columns, each further line a student.</source>
+        <translation>%1 no nombra estudiantes; la primera línea nombra las columnas y cada línea siguiente, un estudiante.</translation>
+    </message>
+    <message>
+        <source>%1 has more than %2 lines; split it by course or section.</source>
+        <translation>%1 tiene más de %2 líneas; divídalo por curso o por grupo.</translation>
+    </message>
+    <message>
+        <source>Line %2 of %1 has no student id; give every student an id of their own.</source>
+        <translation>La línea %2 de %1 no tiene identificador de estudiante; dé a cada estudiante un identificador propio.</translation>
+    </message>
+    <message>
+        <source>The id %2 stands more than once in %1; give every student an id of their own.</source>
+        <translation>El identificador %2 aparece más de una vez en %1; dé a cada estudiante un identificador propio.</translation>
+    </message>
+    <message>
+        <source>The sheet cannot be read at %1; choose a sheet this program wrote, or mend it there.</source>
+        <translation>La ficha no se puede leer en %1; elija una ficha escrita por este programa o corríjala ahí.</translation>
+    </message>
+    <message>
+        <source>The sheet names “%1”, which means nothing here; remove it or correct its spelling.</source>
+        <translation>La ficha nombra «%1», que aquí no significa nada; quítelo o corrija la ortografía.</translation>
+    </message>
+    <message>
+        <source>The sheet does not say “%1”; add it.</source>
+        <translation>La ficha no dice «%1»; añádalo.</translation>
+    </message>
+    <message>
+        <source>“%2” is no value for “%1” in the sheet; see the sample sheet for what it may be.</source>
+        <translation>«%2» no es un valor para «%1» en la ficha; vea en la ficha de muestra qué puede ser.</translation>
+    </message>
+    <message>
+        <source>“%1” in the sheet is %2; it must lie between %3 and %4.</source>
+        <translation>«%1» vale %2 en la ficha; debe estar entre %3 y %4.</translation>
+    </message>
+    <message>
+        <source>The sheet asks for nothing; add at least one item.</source>
+        <translation>La ficha no pide nada; añada al menos un ejercicio.</translation>
+    </message>
+    <message>
+        <source>A kept answer cannot be read at “%1”; restore the last backup.</source>
+        <translation>Una respuesta guardada no se puede leer en «%1»; recupere la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>A kept step of a check-off cannot be read at “%1”; restore the last backup.</source>
+        <translation>Un paso guardado de una evaluación no se puede leer en «%1»; recupere la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>That does not fit the present step of the check-off; finish this step first.</source>
+        <translation>Eso no corresponde al paso actual de la evaluación; termine antes este paso.</translation>
+    </message>
+    <message>
+        <source>No reason is given; write one in a few words.</source>
+        <translation>No se ha dado ningún motivo; escriba uno en pocas palabras.</translation>
+    </message>
+    <message>
+        <source>Steps still without a word: %1; say of each whether it was done, prompted or not done.</source>
+        <translation>Pasos aún sin valorar: %1; diga de cada uno si se hizo, se hizo con indicación o no se hizo.</translation>
+    </message>
+    <message>
+        <source>The overall rating is missing; choose 1 to 5.</source>
+        <translation>Falta la valoración global; elija de 1 a 5.</translation>
+    </message>
+    <message>
+        <source>The next attempt may be made from %1 on; choose another student today.</source>
+        <translation>El próximo intento puede hacerse a partir del %1; elija hoy a otro estudiante.</translation>
+    </message>
+    <message>
+        <source>The practice agreed on after the last attempt is not signed yet; sign it first.</source>
+        <translation>La práctica acordada tras el último intento aún no está firmada; fírmela antes.</translation>
+    </message>
+    <message>
+        <source>No attempt is left on this sheet; the course&apos;s own rules say what comes now.</source>
+        <translation>No queda ningún intento en esta ficha; las normas del curso dicen qué viene ahora.</translation>
+    </message>
+    <message>
+        <source>The last attempt needs a second assessor; let a second one enter their PIN.</source>
+        <translation>El último intento necesita una segunda persona evaluadora; pídale que introduzca su PIN.</translation>
+    </message>
+    <message>
+        <source>Both assessors are the same person; let another assessor enter their PIN.</source>
+        <translation>Las dos personas evaluadoras son la misma; pida a otra que introduzca su PIN.</translation>
+    </message>
+    <message>
+        <source>The check-off of %1 is still open; go on with it or void it first.</source>
+        <translation>La evaluación de %1 sigue abierta; continúela o anúlela antes.</translation>
+    </message>
+    <message>
+        <source>No student has the id %1; choose one from the list.</source>
+        <translation>Ningún estudiante tiene el identificador %1; elija uno de la lista.</translation>
+    </message>
+    <message>
+        <source>Nobody is chosen; choose the assessor from the list.</source>
+        <translation>No se ha elegido a nadie; elija en la lista a la persona evaluadora.</translation>
+    </message>
+    <message>
+        <source>The name is missing; write it.</source>
+        <translation>Falta el nombre; escríbalo.</translation>
+    </message>
+    <message>
+        <source>The PIN is too short; use at least %1 digits or letters.</source>
+        <translation>El PIN es demasiado corto; use al menos %1 cifras o letras.</translation>
+    </message>
+    <message>
+        <source>That PIN is among the first anybody would try; choose another.</source>
+        <translation>Ese PIN es de los primeros que probaría cualquiera; elija otro.</translation>
+    </message>
+    <message>
+        <source>The two PINs differ; type the same one twice.</source>
+        <translation>Los dos PIN no coinciden; escriba dos veces el mismo.</translation>
+    </message>
+    <message>
+        <source>That PIN is not right; try again.</source>
+        <translation>Ese PIN no es correcto; vuelva a intentarlo.</translation>
+    </message>
+    <message>
+        <source>Too many wrong PINs; wait %1 s, then try again.</source>
+        <translation>Demasiados PIN incorrectos; espere %1 s y vuelva a intentarlo.</translation>
+    </message>
+    <message>
+        <source>No printer is set up on this machine; save the sheet as PDF instead.</source>
+        <translation>Este equipo no tiene impresora; guarde la hoja como PDF.</translation>
+    </message>
+</context>
+<context>
+    <name>RecordsLook</name>
+    <message>
+        <source>%1 %</source>
+        <extracomment>A share in percent.</extracomment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>A name in a list sorted by family names: %1 family name, %2 given name.</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <extracomment>Two assessors who signed together.</extracomment>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>%1 (invented)</source>
+        <extracomment>%1 is the title of a sheet of the sample data.</extracomment>
+        <translation>%1 (inventado)</translation>
+    </message>
+    <message>
+        <source>not tried</source>
+        <translation>sin intentar</translation>
+    </message>
+    <message>
+        <source>check-off open</source>
+        <translation>evaluación abierta</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>superada</translation>
+    </message>
+    <message>
+        <source>practice to be signed</source>
+        <translation>práctica por firmar</translation>
+    </message>
+    <message>
+        <source>waiting for the day</source>
+        <translation>esperando la fecha</translation>
+    </message>
+    <message>
+        <source>may try again</source>
+        <translation>puede volver a intentarlo</translation>
+    </message>
+    <message>
+        <source>no attempt left</source>
+        <translation>sin más intentos</translation>
+    </message>
 </context>
 <context>
     <name>fb::AboutDialog</name>
@@ -311,6 +542,182 @@
     <message>
         <source>Sources</source>
         <translation>Fuentes</translation>
+    </message>
+</context>
+<context>
+    <name>fb::AnswerTable</name>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>A site and its side: &quot;Deltoid, left&quot;.</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Marcas</translation>
+    </message>
+</context>
+<context>
+    <name>fb::AreaBar</name>
+    <message>
+        <source>Practice</source>
+        <translation>Práctica</translation>
+    </message>
+    <message>
+        <source>Check-off</source>
+        <extracomment>The assessment in which a skill is signed off.</extracomment>
+        <translation>Evaluación</translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <extracomment>Of check-offs.</extracomment>
+        <translation>Registros</translation>
+    </message>
+</context>
+<context>
+    <name>fb::AssessorForm</name>
+    <message>
+        <source>Name of the assessor</source>
+        <translation>Nombre de la persona evaluadora</translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>The same PIN again</source>
+        <translation>El mismo PIN otra vez</translation>
+    </message>
+    <message>
+        <source>At least %1 digits or letters; the name stands on every sheet that is signed.</source>
+        <translation>Al menos %1 cifras o letras; el nombre aparece en cada hoja firmada.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::AssessorsPage</name>
+    <message>
+        <source>Assessors</source>
+        <translation>Personas evaluadoras</translation>
+    </message>
+    <message>
+        <source>Enrol another assessor</source>
+        <translation>Dar de alta a otra persona evaluadora</translation>
+    </message>
+    <message>
+        <source>Whoever is enrolled can sign check-offs and open these records.</source>
+        <translation>Quien está dado de alta puede firmar evaluaciones y abrir estos registros.</translation>
+    </message>
+    <message>
+        <source>Enrol</source>
+        <translation>Dar de alta</translation>
+    </message>
+</context>
+<context>
+    <name>fb::BackupCommand</name>
+    <message>
+        <source>The backup is made and verified:
+</source>
+        <translation>La copia de seguridad está hecha y verificada:
+</translation>
+    </message>
+</context>
+<context>
+    <name>fb::BoardModel</name>
+    <message>
+        <source>Student</source>
+        <translation>Estudiante</translation>
+    </message>
+    <message>
+        <source>Id</source>
+        <extracomment>The school&apos;s own number or code of a student.</extracomment>
+        <translation>Identificador</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <extracomment>A class or group of a course.</extracomment>
+        <translation>Grupo</translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <extracomment>Where a student stands on a sheet: passed, may try again ...</extracomment>
+        <translation>Situación</translation>
+    </message>
+    <message>
+        <source>Last outcome</source>
+        <translation>Último resultado</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+</context>
+<context>
+    <name>fb::BoardView</name>
+    <message>
+        <source>Sheet</source>
+        <translation>Ficha</translation>
+    </message>
+    <message>
+        <source>Sheet of the board</source>
+        <translation>Ficha del tablero</translation>
+    </message>
+    <message>
+        <source>Name, id or section</source>
+        <translation>Nombre, identificador o grupo</translation>
+    </message>
+    <message>
+        <source>Narrow the list by name, id or section</source>
+        <translation>Acotar la lista por nombre, identificador o grupo</translation>
+    </message>
+    <message>
+        <source>Narrow the list by standing</source>
+        <translation>Acotar la lista por situación</translation>
+    </message>
+    <message>
+        <source>Students and where they stand; Enter opens a history</source>
+        <translation>Estudiantes y su situación; Intro abre el historial</translation>
+    </message>
+    <message>
+        <source>Every standing</source>
+        <extracomment>A filter that leaves every student in the list.</extracomment>
+        <translation>Cualquier situación</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>How often an outcome was come to: %1 number, %2 outcome.</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>No check-off is signed on this sheet yet.</source>
+        <extracomment>%1 is a list such as &quot;12 passed, 3 not passed: time&quot;.</extracomment>
+        <translation>Todavía no hay ninguna evaluación firmada con esta ficha.</translation>
+    </message>
+    <message>
+        <source>Signed check-offs on this sheet: %1.</source>
+        <translation>Evaluaciones firmadas con esta ficha: %1.</translation>
+    </message>
+    <message>
+        <source>No students yet</source>
+        <translation>Todavía no hay estudiantes</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n student(s)</source>
+        <translation>
+            <numerusform>%1 de %n estudiante</numerusform>
+            <numerusform>%1 de %n estudiantes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::BreachList</name>
+    <message>
+        <source>Every order kept so far.</source>
+        <extracomment>No order of steps was broken.</extracomment>
+        <translation>Hasta ahora se ha respetado el orden.</translation>
+    </message>
+    <message>
+        <source>Unsafe: %1</source>
+        <extracomment>An order of steps whose breach endangers somebody; %1 is the sentence.</extracomment>
+        <translation>Inseguro: %1</translation>
     </message>
 </context>
 <context>
@@ -995,6 +1402,1154 @@
     </message>
 </context>
 <context>
+    <name>fb::CheckOffBody</name>
+    <message>
+        <source>Answers</source>
+        <translation>Respuestas</translation>
+    </message>
+    <message>
+        <source>No item was answered.</source>
+        <translation>No se respondió ningún ejercicio.</translation>
+    </message>
+    <message>
+        <source>%1. %2, %3</source>
+        <extracomment>An item of a check-off: %1 its number, %2 site, %3 side of the body.</extracomment>
+        <translation>%1. %2, %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>What became of an item: %1 the verdict, %2 how far off it lay or what was done instead.</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Mostrar</translation>
+    </message>
+    <message>
+        <source>Show answer %1 on the plate</source>
+        <translation>Mostrar la respuesta %1 en la lámina</translation>
+    </message>
+    <message>
+        <source>Order that was broken</source>
+        <translation>Orden que no se respetó</translation>
+    </message>
+    <message>
+        <source>On the manikin</source>
+        <translation>En el maniquí</translation>
+    </message>
+    <message>
+        <source>%1 (critical)</source>
+        <extracomment>%1 a step; it must be done to pass.</extracomment>
+        <translation>%1 (crítico)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>How a step was seen, and when: &quot;done, 1:07&quot;.</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>fb::CheckOffHead</name>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>A time that was used, of the time that was allowed.</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>What to practise</source>
+        <translation>Qué practicar</translation>
+    </message>
+    <message>
+        <source>Score %1, needed %2.</source>
+        <extracomment>%1 the score, %2 the score that is needed.</extracomment>
+        <translation>Puntuación %1, se pedía %2.</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Attempt</source>
+        <translation>Intento</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Ficha</translation>
+    </message>
+    <message>
+        <source>Time at the screen</source>
+        <translation>Tiempo en pantalla</translation>
+    </message>
+    <message>
+        <source>Time at the manikin</source>
+        <translation>Tiempo en el maniquí</translation>
+    </message>
+    <message>
+        <source>Needle held</source>
+        <extracomment>How long the needle stayed after injecting, and how long it should: seconds.</extracomment>
+        <translation>Aguja mantenida</translation>
+    </message>
+    <message>
+        <source>%1 s, asked: %2 s</source>
+        <translation>%1 s, se pedían: %2 s</translation>
+    </message>
+    <message>
+        <source>Overall rating</source>
+        <translation>Valoración global</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Observación</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Firmado por</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <extracomment>The first digits of the log&apos;s last hash when this was signed; they stand on the printed sheet.</extracomment>
+        <translation>Bitácora</translation>
+    </message>
+</context>
+<context>
+    <name>fb::CheckOffPresenter</name>
+    <message>
+        <source>Wrong student chosen</source>
+        <translation>Se eligió al estudiante equivocado</translation>
+    </message>
+</context>
+<context>
+    <name>fb::CheckOffView</name>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Imprimir…</translation>
+    </message>
+    <message>
+        <source>Print the feedback sheet again</source>
+        <translation>Volver a imprimir la hoja de resultados</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Guardar como PDF…</translation>
+    </message>
+    <message>
+        <source>Save the feedback sheet as PDF again</source>
+        <translation>Volver a guardar la hoja de resultados como PDF</translation>
+    </message>
+    <message>
+        <source>The sheet is being made.</source>
+        <translation>La hoja se está preparando.</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>Enviado a la impresora.</translation>
+    </message>
+    <message>
+        <source>%1 attempt %2</source>
+        <extracomment>A file&apos;s name: %1 family name, %2 number of the attempt.</extracomment>
+        <translation>%1 intento %2</translation>
+    </message>
+</context>
+<context>
+    <name>fb::CheckOffWords</name>
+    <message>
+        <source>Patient not assessed before the needle went in: an injection that may not be safe for this patient.</source>
+        <translation>No se valoró al paciente antes de introducir la aguja: una inyección que puede no ser segura para él.</translation>
+    </message>
+    <message>
+        <source>Drug not checked before the needle went in: wrong drug, wrong dose or out of date.</source>
+        <translation>No se comprobó el fármaco antes de introducir la aguja: fármaco o dosis equivocados, o caducado.</translation>
+    </message>
+    <message>
+        <source>Patient not identified before the needle went in: wrong patient.</source>
+        <translation>No se identificó al paciente antes de introducir la aguja: paciente equivocado.</translation>
+    </message>
+    <message>
+        <source>Allergies not asked about before the needle went in: an allergic reaction that could have been foreseen.</source>
+        <translation>No se preguntó por alergias antes de introducir la aguja: una reacción alérgica que podía preverse.</translation>
+    </message>
+    <message>
+        <source>Label not checked at the bedside before the needle went in: the last chance to notice a wrong drug or dose.</source>
+        <translation>No se cotejó la etiqueta junto al paciente antes de introducir la aguja: la última ocasión de notar un fármaco o una dosis equivocados.</translation>
+    </message>
+    <message>
+        <source>Hands not cleaned before the needle went in: infection carried by the hands.</source>
+        <translation>No se hizo higiene de manos antes de introducir la aguja: infección llevada por las manos.</translation>
+    </message>
+    <message>
+        <source>Dose not drawn up before the needle went in: a puncture that gives nothing.</source>
+        <translation>No se cargó la dosis antes de introducir la aguja: un pinchazo que no administra nada.</translation>
+    </message>
+    <message>
+        <source>Landmarks not felt before the needle went in: bone, nerve or vessel may be hit.</source>
+        <translation>No se palparon los puntos de referencia antes de introducir la aguja: puede alcanzarse hueso, nervio o vaso.</translation>
+    </message>
+    <message>
+        <source>Skin not cleaned before the needle went in: infection carried in from the skin.</source>
+        <translation>No se limpió la piel antes de introducir la aguja: infección arrastrada desde la piel.</translation>
+    </message>
+    <message>
+        <source>Skin not drawn aside before the needle went in: the drug can leak back along the needle&apos;s track.</source>
+        <translation>No se desplazó la piel antes de introducir la aguja: el fármaco puede refluir por el trayecto de la aguja.</translation>
+    </message>
+    <message>
+        <source>Filter needle not changed before the needle went in: what the filter held back is injected.</source>
+        <translation>No se cambió la aguja con filtro antes de introducir la aguja: se inyecta lo que el filtro retuvo.</translation>
+    </message>
+    <message>
+        <source>Stopper not wiped before drawing up: germs carried into the dose.</source>
+        <translation>No se limpió el tapón antes de cargar: gérmenes que pasan a la dosis.</translation>
+    </message>
+    <message>
+        <source>Site not chosen before its landmarks were felt: injured skin or a site ruled out may be used.</source>
+        <translation>No se eligió la zona antes de palpar sus puntos de referencia: puede usarse piel lesionada o una zona descartada.</translation>
+    </message>
+    <message>
+        <source>Needle changed before drawing up through the filter: what the filter should hold back is injected.</source>
+        <translation>Se cambió la aguja antes de cargar a través del filtro: se inyecta lo que el filtro debía retener.</translation>
+    </message>
+    <message>
+        <source>Plunger pushed before the needle was in: a dose that did not reach the muscle.</source>
+        <translation>Se empujó el émbolo antes de que la aguja estuviera dentro: una dosis que no llegó al músculo.</translation>
+    </message>
+    <message>
+        <source>Needle withdrawn before injecting: a dose that was not given.</source>
+        <translation>Se retiró la aguja antes de inyectar: una dosis que no se administró.</translation>
+    </message>
+    <message>
+        <source>Skin let go before the needle was out: torn tissue, and the drug can leak back along the track.</source>
+        <translation>Se soltó la piel antes de sacar la aguja: tejido desgarrado y fármaco que puede refluir por el trayecto.</translation>
+    </message>
+    <message>
+        <source>Documented before giving: a record of something that was not given.</source>
+        <translation>Se registró antes de administrar: constancia de algo que no se administró.</translation>
+    </message>
+    <message>
+        <source>Used needle recapped: a needlestick, and infection carried by blood.</source>
+        <translation>Aguja usada reencapuchada: pinchazo accidental e infección transmitida por la sangre.</translation>
+    </message>
+    <message>
+        <source>Used needle not put into the sharps container: a needlestick for whoever comes next.</source>
+        <translation>La aguja usada no se desechó en el contenedor de cortopunzantes: pinchazo accidental para quien venga después.</translation>
+    </message>
+    <message>
+        <source>Hands not cleaned before drawing up.</source>
+        <translation>No se hizo higiene de manos antes de cargar.</translation>
+    </message>
+    <message>
+        <source>Stopper left to dry without having been wiped first.</source>
+        <translation>Se dejó secar el tapón sin haberlo limpiado antes.</translation>
+    </message>
+    <message>
+        <source>Drawn up before the stopper had dried.</source>
+        <translation>Se cargó antes de que se secara el tapón.</translation>
+    </message>
+    <message>
+        <source>Needle changed before drawing up, not after.</source>
+        <translation>Se cambió la aguja antes de cargar y no después.</translation>
+    </message>
+    <message>
+        <source>Second label check made before anything was drawn up.</source>
+        <translation>La segunda comprobación de la etiqueta se hizo antes de cargar nada.</translation>
+    </message>
+    <message>
+        <source>Label not checked a second time once the dose was drawn up.</source>
+        <translation>No se cotejó la etiqueta por segunda vez una vez cargada la dosis.</translation>
+    </message>
+    <message>
+        <source>Needle not changed between stopper and skin.</source>
+        <translation>No se cambió la aguja entre el tapón y la piel.</translation>
+    </message>
+    <message>
+        <source>Gloves not on when the needle went in.</source>
+        <translation>Sin guantes al introducir la aguja.</translation>
+    </message>
+    <message>
+        <source>Landmarks felt before the site was bared and relaxed.</source>
+        <translation>Se palparon los puntos de referencia antes de descubrir y relajar la zona.</translation>
+    </message>
+    <message>
+        <source>Skin cleaned before the landmarks were felt, so that it was touched again.</source>
+        <translation>Se limpió la piel antes de palpar los puntos de referencia, y así volvió a tocarse.</translation>
+    </message>
+    <message>
+        <source>Skin left to dry without having been cleaned first.</source>
+        <translation>Se dejó secar la piel sin haberla limpiado antes.</translation>
+    </message>
+    <message>
+        <source>Cap taken off before the skin had dried.</source>
+        <translation>Se quitó el capuchón antes de que se secara la piel.</translation>
+    </message>
+    <message>
+        <source>Patient not told, and cap not off, before the needle went in.</source>
+        <translation>No se avisó al paciente ni se quitó el capuchón antes de introducir la aguja.</translation>
+    </message>
+    <message>
+        <source>Aspirated before the needle was in.</source>
+        <translation>Se aspiró antes de que la aguja estuviera dentro.</translation>
+    </message>
+    <message>
+        <source>Injected without having aspirated, as the protocol asks.</source>
+        <translation>Se inyectó sin haber aspirado, como pide el protocolo.</translation>
+    </message>
+    <message>
+        <source>Waited before injecting, not after.</source>
+        <translation>Se esperó antes de inyectar y no después.</translation>
+    </message>
+    <message>
+        <source>Needle withdrawn without waiting after the injection.</source>
+        <translation>Se retiró la aguja sin esperar después de la inyección.</translation>
+    </message>
+    <message>
+        <source>Site pressed on before the needle was out.</source>
+        <translation>Se presionó la zona antes de sacar la aguja.</translation>
+    </message>
+    <message>
+        <source>Safety device set off before the needle was out.</source>
+        <translation>Se activó el dispositivo de seguridad antes de sacar la aguja.</translation>
+    </message>
+    <message>
+        <source>Needle dropped into the sharps container without its safety device set off.</source>
+        <translation>La aguja se desechó en el contenedor de cortopunzantes sin activar su dispositivo de seguridad.</translation>
+    </message>
+    <message>
+        <source>Gloves taken off before the needle was in the sharps container.</source>
+        <translation>Se quitaron los guantes antes de que la aguja estuviera en el contenedor de cortopunzantes.</translation>
+    </message>
+    <message>
+        <source>Hands cleaned before the gloves were off, not after.</source>
+        <translation>La higiene de manos se hizo antes de quitarse los guantes y no después.</translation>
+    </message>
+    <message>
+        <source>Response evaluated before the injection was given.</source>
+        <translation>Se valoró la respuesta antes de poner la inyección.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Needle kept in for %1 s after injecting, not for %n second(s).</source>
+        <extracomment>%1 is the time that was kept, %n the time asked for.</extracomment>
+        <translation>
+            <numerusform>La aguja se mantuvo dentro %1 s después de inyectar y no %n segundo.</numerusform>
+            <numerusform>La aguja se mantuvo dentro %1 s después de inyectar y no %n segundos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stopper left to dry for %1 s, not for %n second(s).</source>
+        <translation>
+            <numerusform>El tapón se dejó secar %1 s y no %n segundo.</numerusform>
+            <numerusform>El tapón se dejó secar %1 s y no %n segundos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Skin left to dry for %1 s, not for %n second(s).</source>
+        <translation>
+            <numerusform>La piel se dejó secar %1 s y no %n segundo.</numerusform>
+            <numerusform>La piel se dejó secar %1 s y no %n segundos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Between “%1” and “%2” lay %3 s, not %n second(s).</source>
+        <extracomment>%1 and %2 are steps, %3 the time between them.</extracomment>
+        <translation>
+            <numerusform>Entre «%1» y «%2» pasaron %3 s y no %n segundo.</numerusform>
+            <numerusform>Entre «%1» y «%2» pasaron %3 s y no %n segundos.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>“%1” was not seen before “%2”.</source>
+        <translation>No se vio «%1» antes de «%2».</translation>
+    </message>
+    <message>
+        <source>void, technical</source>
+        <extracomment>How a check-off ended, in a few words.</extracomment>
+        <translation>anulada por causa técnica</translation>
+    </message>
+    <message>
+        <source>did not come</source>
+        <translation>no se presentó</translation>
+    </message>
+    <message>
+        <source>not passed: stopped for safety</source>
+        <translation>no superada: detenida por seguridad</translation>
+    </message>
+    <message>
+        <source>not passed: a critical point</source>
+        <extracomment>A critical step, an unsafe order or an unsafe mark.</extracomment>
+        <translation>no superada: un punto crítico</translation>
+    </message>
+    <message>
+        <source>not passed: time</source>
+        <translation>no superada: tiempo</translation>
+    </message>
+    <message>
+        <source>not passed: score</source>
+        <translation>no superada: puntuación</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>superada</translation>
+    </message>
+    <message>
+        <source>This check-off is void for a technical reason and uses up no attempt.</source>
+        <translation>Esta evaluación queda anulada por una causa técnica y no gasta ningún intento.</translation>
+    </message>
+    <message>
+        <source>The student did not come to this check-off.</source>
+        <translation>No hubo estudiante en esta evaluación: no se presentó.</translation>
+    </message>
+    <message>
+        <source>The assessor stopped this check-off before harm could be done.</source>
+        <translation>La persona evaluadora detuvo esta evaluación antes de que pudiera haber daño.</translation>
+    </message>
+    <message>
+        <source>Something that must never be missed was missed; no score makes up for it.</source>
+        <translation>Faltó algo que no puede faltar nunca; ninguna puntuación lo compensa.</translation>
+    </message>
+    <message>
+        <source>Everything else may be right, but the time was used up.</source>
+        <translation>Puede que todo lo demás esté bien, pero se agotó el tiempo.</translation>
+    </message>
+    <message>
+        <source>Nothing unsafe was seen, but the score does not reach the cut.</source>
+        <translation>No se vio nada inseguro, pero la puntuación no llega al punto de corte.</translation>
+    </message>
+    <message>
+        <source>Every critical step was done, no mark was unsafe, time was kept and the score reaches the cut.</source>
+        <translation>Se hicieron todos los pasos críticos, ninguna marca fue insegura, se respetó el tiempo y la puntuación llega al punto de corte.</translation>
+    </message>
+    <message>
+        <source>Critical step not done without help: “%1”.</source>
+        <extracomment>%1 is a step of the assessor&apos;s sheet.</extracomment>
+        <translation>Paso crítico no hecho sin ayuda: «%1».</translation>
+    </message>
+    <message>
+        <source>The mark of item %1 is unsafe (%2).</source>
+        <extracomment>%2 is what was asked: &quot;Deltoid, left, from the side; nothing drawn&quot;.</extracomment>
+        <translation>La marca del ejercicio %1 es insegura (%2).</translation>
+    </message>
+    <message>
+        <source>The time on screen was used up.</source>
+        <translation>Se agotó el tiempo en pantalla.</translation>
+    </message>
+    <message>
+        <source>The time on the manikin was used up.</source>
+        <translation>Se agotó el tiempo en el maniquí.</translation>
+    </message>
+    <message>
+        <source>Void for a technical reason.</source>
+        <translation>Anulada por una causa técnica.</translation>
+    </message>
+    <message>
+        <source>Void for a technical reason: %1</source>
+        <extracomment>%1 is the assessor&apos;s own text.</extracomment>
+        <translation>Anulada por una causa técnica: %1</translation>
+    </message>
+    <message>
+        <source>The student did not come.</source>
+        <translation>No se presentó nadie.</translation>
+    </message>
+    <message>
+        <source>The student did not come: %1</source>
+        <translation>No se presentó nadie: %1</translation>
+    </message>
+    <message>
+        <source>Stopped by the assessor for safety.</source>
+        <translation>Detenida por seguridad por la persona evaluadora.</translation>
+    </message>
+    <message>
+        <source>Stopped by the assessor for safety: %1</source>
+        <translation>Detenida por seguridad por la persona evaluadora: %1</translation>
+    </message>
+    <message>
+        <source>The score of %1 does not reach the cut of %2.</source>
+        <translation>La puntuación de %1 no llega al punto de corte de %2.</translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <extracomment>A day and its month, as &quot;3 December&quot;: d is the day, MMMM the month&apos;s name.</extracomment>
+        <translation>d &apos;de&apos; MMMM</translation>
+    </message>
+    <message>
+        <source>not tried</source>
+        <extracomment>Where a student stands, in a list.</extracomment>
+        <translation>sin intentar</translation>
+    </message>
+    <message>
+        <source>open now</source>
+        <translation>abierta ahora</translation>
+    </message>
+    <message>
+        <source>practice to be signed</source>
+        <extracomment>What was agreed to be practised is not signed yet.</extracomment>
+        <translation>práctica por firmar</translation>
+    </message>
+    <message>
+        <source>may try again from %1</source>
+        <translation>nuevo intento a partir del %1</translation>
+    </message>
+    <message>
+        <source>may try again later</source>
+        <translation>nuevo intento más adelante</translation>
+    </message>
+    <message>
+        <source>last attempt, second assessor needed</source>
+        <translation>último intento, con segunda persona evaluadora</translation>
+    </message>
+    <message>
+        <source>may try again</source>
+        <translation>puede volver a intentarlo</translation>
+    </message>
+    <message>
+        <source>no attempt left</source>
+        <translation>sin más intentos</translation>
+    </message>
+    <message>
+        <source>not yet safe</source>
+        <extracomment>An assessor&apos;s overall impression, 1 to 5.</extracomment>
+        <translation>aún no es segura</translation>
+    </message>
+    <message>
+        <source>safe only with help</source>
+        <translation>segura solo con ayuda</translation>
+    </message>
+    <message>
+        <source>safe, still unsure</source>
+        <translation>segura, aún con dudas</translation>
+    </message>
+    <message>
+        <source>safe and sure</source>
+        <translation>segura y con soltura</translation>
+    </message>
+    <message>
+        <source>could show it to others</source>
+        <translation>podría enseñarlo a otros</translation>
+    </message>
+    <message>
+        <source>Deltoid, marked too high: feel for the acromion&apos;s lower edge and measure down from there before you mark.</source>
+        <extracomment>What to practise, one sentence each.</extracomment>
+        <translation>Deltoides, marca demasiado alta: palpe el borde inferior del acromion y mida hacia abajo desde ahí antes de marcar.</translation>
+    </message>
+    <message>
+        <source>Deltoid, marked too low: keep well above the level of the armpit.</source>
+        <translation>Deltoides, marca demasiado baja: quédese bien por encima de la altura de la axila.</translation>
+    </message>
+    <message>
+        <source>Deltoid, marked too far forward: find the mid-lateral line with the arm at the side.</source>
+        <translation>Deltoides, marca demasiado adelantada: busque la línea media lateral con el brazo junto al cuerpo.</translation>
+    </message>
+    <message>
+        <source>Deltoid, marked too far back: find the mid-lateral line before you measure down.</source>
+        <translation>Deltoides, marca demasiado atrás: busque la línea media lateral antes de medir hacia abajo.</translation>
+    </message>
+    <message>
+        <source>Vastus lateralis, marked too high: divide the thigh from greater trochanter to knee and stay in the middle.</source>
+        <translation>Vasto lateral, marca demasiado alta: divida el muslo desde el trocánter mayor hasta la rodilla y quédese en el medio.</translation>
+    </message>
+    <message>
+        <source>Vastus lateralis, marked too low: feel for the knee and keep clear of its tendon.</source>
+        <translation>Vasto lateral, marca demasiado baja: palpe la rodilla y aléjese de su tendón.</translation>
+    </message>
+    <message>
+        <source>Vastus lateralis, marked too far forward: find the middle of the front of the thigh and stay outside it.</source>
+        <translation>Vasto lateral, marca demasiado adelantada: busque el centro de la cara anterior del muslo y quédese por fuera.</translation>
+    </message>
+    <message>
+        <source>Vastus lateralis, marked too far back: find the line down the outer side and stay in front of it.</source>
+        <translation>Vasto lateral, marca demasiado atrás: busque la línea que baja por la cara externa y quédese por delante.</translation>
+    </message>
+    <message>
+        <source>Ventrogluteal, marked too high: feel along the iliac crest and stay below it.</source>
+        <translation>Zona ventroglútea, marca demasiado alta: palpe a lo largo de la cresta ilíaca y quédese por debajo.</translation>
+    </message>
+    <message>
+        <source>Ventrogluteal, marked too low: lay the palm on the greater trochanter and mark between the fingers, not under the palm.</source>
+        <translation>Zona ventroglútea, marca demasiado baja: ponga la palma sobre el trocánter mayor y marque entre los dedos, no bajo la palma.</translation>
+    </message>
+    <message>
+        <source>Ventrogluteal, marked too far forward: rest a fingertip on the anterior superior iliac spine and mark behind it.</source>
+        <translation>Zona ventroglútea, marca demasiado adelantada: apoye la yema de un dedo en la espina ilíaca anterosuperior y marque por detrás.</translation>
+    </message>
+    <message>
+        <source>Ventrogluteal, marked too far back: open the fingers from the spine in front and stay between them, away from the buttock.</source>
+        <translation>Zona ventroglútea, marca demasiado atrás: abra los dedos desde la espina de delante y quédese entre ellos, lejos de la nalga.</translation>
+    </message>
+    <message>
+        <source>The chart: read it before you mark; it can rule a site out.</source>
+        <translation>La historia clínica: léala antes de marcar; puede descartar una zona.</translation>
+    </message>
+    <message>
+        <source>The chart: a finding rules out its own side and part of the body, and no other.</source>
+        <translation>La historia clínica: un hallazgo descarta su lado y su parte del cuerpo, y ninguna otra.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Time: %n item(s) were not answered; practise with the clock in sight.</source>
+        <translation>
+            <numerusform>Tiempo: %n ejercicio quedó sin respuesta; practique con el reloj a la vista.</numerusform>
+            <numerusform>Tiempo: %n ejercicios quedaron sin respuesta; practique con el reloj a la vista.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Order: first “%1”, then “%2”.</source>
+        <extracomment>%1 and %2 are steps of the assessor&apos;s sheet.</extracomment>
+        <translation>Orden: primero «%1», después «%2».</translation>
+    </message>
+    <message>
+        <source>Order: after “%1” comes “%2”.</source>
+        <translation>Orden: después de «%1» viene «%2».</translation>
+    </message>
+    <message>
+        <source>Sharps: leave the cap off a used needle; safety device, then container.</source>
+        <translation>Cortopunzantes: no vuelva a poner el capuchón a una aguja usada; dispositivo de seguridad y después contenedor.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Waiting: count %n second(s) with the needle in before you withdraw.</source>
+        <translation>
+            <numerusform>Espera: cuente %n segundo con la aguja dentro antes de retirarla.</numerusform>
+            <numerusform>Espera: cuente %n segundos con la aguja dentro antes de retirarla.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Waiting: give what you wiped %n second(s) to dry.</source>
+        <translation>
+            <numerusform>Espera: deje secar %n segundo lo que ha limpiado.</numerusform>
+            <numerusform>Espera: deje secar %n segundos lo que ha limpiado.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>on the ideal point</source>
+        <translation>en el punto ideal</translation>
+    </message>
+    <message>
+        <source>%1, too low</source>
+        <extracomment>%1 is the distance from the ideal point: &quot;1.8 cm too low&quot;.</extracomment>
+        <translation>%1, demasiado abajo</translation>
+    </message>
+    <message>
+        <source>%1, too high</source>
+        <translation>%1, demasiado arriba</translation>
+    </message>
+    <message>
+        <source>%1, too far forward</source>
+        <translation>%1, demasiado adelante</translation>
+    </message>
+    <message>
+        <source>%1, too far back</source>
+        <translation>%1, demasiado atrás</translation>
+    </message>
+    <message>
+        <source>%1, too far forward and too low</source>
+        <translation>%1, demasiado adelante y abajo</translation>
+    </message>
+    <message>
+        <source>%1, too far forward and too high</source>
+        <translation>%1, demasiado adelante y arriba</translation>
+    </message>
+    <message>
+        <source>%1, too far back and too low</source>
+        <translation>%1, demasiado atrás y abajo</translation>
+    </message>
+    <message>
+        <source>%1, too far back and too high</source>
+        <translation>%1, demasiado atrás y arriba</translation>
+    </message>
+    <message>
+        <source>no answer in time</source>
+        <translation>sin respuesta a tiempo</translation>
+    </message>
+    <message>
+        <source>not here, because of: %1</source>
+        <extracomment>The student says that the site is not to be used; %1 is the reason given: &quot;Rash&quot;.</extracomment>
+        <translation>aquí no, por: %1</translation>
+    </message>
+    <message>
+        <source>Without a hint: “%1”.</source>
+        <extracomment>%1 is a step of the assessor&apos;s sheet.</extracomment>
+        <translation>Sin indicaciones: «%1».</translation>
+    </message>
+    <message>
+        <source>adults of any build</source>
+        <extracomment>Whose bodies a sheet draws.</extracomment>
+        <translation>adultos de cualquier complexión</translation>
+    </message>
+    <message>
+        <source>lean adults</source>
+        <translation>adultos delgados</translation>
+    </message>
+    <message>
+        <source>adults of average build</source>
+        <translation>adultos de complexión media</translation>
+    </message>
+    <message>
+        <source>heavy adults</source>
+        <translation>adultos con obesidad</translation>
+    </message>
+    <message>
+        <source>the same patients for every student</source>
+        <translation>los mismos pacientes para todo el grupo</translation>
+    </message>
+    <message>
+        <source>new patients for each attempt</source>
+        <translation>pacientes nuevos en cada intento</translation>
+    </message>
+    <message>
+        <source>Deltoid</source>
+        <extracomment>The three sites, as the head of an item: &quot;Deltoid, left, from the side; nothing drawn&quot;.</extracomment>
+        <translation>Deltoides</translation>
+    </message>
+    <message>
+        <source>Vastus lateralis</source>
+        <translation>Vasto lateral</translation>
+    </message>
+    <message>
+        <source>Ventrogluteal</source>
+        <translation>Zona ventroglútea</translation>
+    </message>
+    <message>
+        <source>from the side</source>
+        <extracomment>From where the patient is seen.</extracomment>
+        <translation>de lado</translation>
+    </message>
+    <message>
+        <source>three-quarter front</source>
+        <translation>tres cuartos de frente</translation>
+    </message>
+    <message>
+        <source>from behind</source>
+        <translation>desde atrás</translation>
+    </message>
+    <message>
+        <source>from the front</source>
+        <translation>de frente</translation>
+    </message>
+    <message>
+        <source>from the outer side</source>
+        <translation>desde la cara externa</translation>
+    </message>
+    <message>
+        <source>found by hand</source>
+        <extracomment>Landmarks are felt and the site is built by the student&apos;s own hand.</extracomment>
+        <translation>localizada con la mano</translation>
+    </message>
+    <message>
+        <source>landmarks drawn and named</source>
+        <translation>puntos de referencia dibujados y nombrados</translation>
+    </message>
+    <message>
+        <source>landmarks named only</source>
+        <translation>puntos de referencia solo nombrados</translation>
+    </message>
+    <message>
+        <source>nothing drawn</source>
+        <translation>nada dibujado</translation>
+    </message>
+    <message>
+        <source>%1 for each item</source>
+        <extracomment>%1 is a time: &quot;1:30&quot;.</extracomment>
+        <translation>%1 por ejercicio</translation>
+    </message>
+    <message>
+        <source>%1 on screen</source>
+        <translation>%1 en pantalla</translation>
+    </message>
+    <message>
+        <source>%1 on the manikin</source>
+        <translation>%1 en el maniquí</translation>
+    </message>
+    <message>
+        <source>No limit of time</source>
+        <translation>Sin límite de tiempo</translation>
+    </message>
+    <message>
+        <source>Time: %1</source>
+        <translation>Tiempo: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Nothing on the manikin</source>
+        <translation>Nada en el maniquí</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) on the manikin, critical: %1</source>
+        <extracomment>%1 is how many of them are critical.</extracomment>
+        <translation>
+            <numerusform>%n paso en el maniquí, críticos: %1</numerusform>
+            <numerusform>%n pasos en el maniquí, críticos: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Z-track</source>
+        <translation>técnica en Z</translation>
+    </message>
+    <message>
+        <source>no Z-track</source>
+        <translation>sin técnica en Z</translation>
+    </message>
+    <message>
+        <source>skin is cleaned</source>
+        <translation>se limpia la piel</translation>
+    </message>
+    <message>
+        <source>clean skin is not swabbed</source>
+        <translation>la piel limpia no se desinfecta</translation>
+    </message>
+    <message>
+        <source>aspirates</source>
+        <translation>se aspira</translation>
+    </message>
+    <message>
+        <source>does not aspirate</source>
+        <translation>no se aspira</translation>
+    </message>
+    <message>
+        <source>drawn up through a filter needle</source>
+        <translation>se carga con aguja con filtro</translation>
+    </message>
+    <message>
+        <source>Protocol: %1</source>
+        <translation>Protocolo: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n attempt(s)</source>
+        <translation>
+            <numerusform>%n intento</numerusform>
+            <numerusform>%n intentos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>at least %n day(s) between</source>
+        <translation>
+            <numerusform>al menos %n día entre ellos</numerusform>
+            <numerusform>al menos %n días entre ellos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>practice signed first</source>
+        <translation>antes, práctica firmada</translation>
+    </message>
+    <message>
+        <source>second assessor on the last</source>
+        <translation>segunda persona evaluadora en el último</translation>
+    </message>
+    <message>
+        <source>not coming counts</source>
+        <translation>no presentarse cuenta</translation>
+    </message>
+    <message>
+        <source>either side</source>
+        <extracomment>The side is drawn with the patient.</extracomment>
+        <translation>cualquier lado</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3; %4</source>
+        <extracomment>Site, side, from where, help: &quot;Ventrogluteal, left, from the side; nothing drawn&quot;.</extracomment>
+        <translation>%1, %2, %3; %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) on screen</source>
+        <translation>
+            <numerusform>%n ejercicio en pantalla</numerusform>
+            <numerusform>%n ejercicios en pantalla</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Patients: %1, %2</source>
+        <extracomment>%1 is &quot;adults of any build&quot;, %2 &quot;new patients for each attempt&quot;.</extracomment>
+        <translation>Pacientes: %1, %2</translation>
+    </message>
+    <message>
+        <source>Passed from %1, with every critical step, no unsafe mark and in time</source>
+        <extracomment>%1 is a number of percent: &quot;80 %&quot;.</extracomment>
+        <translation>Superada desde el %1, con todos los pasos críticos, sin marcas inseguras y a tiempo</translation>
+    </message>
+    <message>
+        <source>confirming who it is</source>
+        <extracomment>How far a check-off has come.</extracomment>
+        <translation>confirmando quién es</translation>
+    </message>
+    <message>
+        <source>reading the instructions</source>
+        <translation>leyendo las instrucciones</translation>
+    </message>
+    <message>
+        <source>on screen</source>
+        <translation>en pantalla</translation>
+    </message>
+    <message>
+        <source>waiting for the assessor</source>
+        <translation>esperando a la persona evaluadora</translation>
+    </message>
+    <message>
+        <source>on the manikin</source>
+        <translation>en el maniquí</translation>
+    </message>
+    <message>
+        <source>to be signed</source>
+        <translation>por firmar</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>firmada</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <extracomment>%1 is a number of percent.</extracomment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>%1 is the given name, %2 the family name.</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Prepare</source>
+        <extracomment>The five parts of the observed steps, as headings.</extracomment>
+        <translation>Preparar</translation>
+    </message>
+    <message>
+        <source>Identify and explain</source>
+        <translation>Identificar y explicar</translation>
+    </message>
+    <message>
+        <source>Find the site</source>
+        <translation>Localizar la zona</translation>
+    </message>
+    <message>
+        <source>Give the injection</source>
+        <translation>Poner la inyección</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>Reads the order and lays out what is needed</source>
+        <extracomment>In these the assessor&apos;s sheet tells what the student does: &quot;(She) reads the order&quot;.</extracomment>
+        <translation>Lee la prescripción y prepara el material</translation>
+    </message>
+    <message>
+        <source>Judges whether the injection is safe and right for this patient</source>
+        <translation>Valora si la inyección es segura y adecuada para este paciente</translation>
+    </message>
+    <message>
+        <source>Checks drug, dose, volume and expiry date</source>
+        <translation>Comprueba fármaco, dosis, volumen y caducidad</translation>
+    </message>
+    <message>
+        <source>Holds the label against the order, first check</source>
+        <translation>Coteja la etiqueta con la prescripción, primera comprobación</translation>
+    </message>
+    <message>
+        <source>Cleans the hands before preparing</source>
+        <translation>Hace higiene de manos antes de preparar</translation>
+    </message>
+    <message>
+        <source>Wipes the stopper with an alcohol swab</source>
+        <extracomment>The rubber stopper of a vial.</extracomment>
+        <translation>Limpia el tapón con una torunda con alcohol</translation>
+    </message>
+    <message>
+        <source>Lets the stopper dry</source>
+        <translation>Deja secar el tapón</translation>
+    </message>
+    <message>
+        <source>Draws up the dose</source>
+        <translation>Carga la dosis</translation>
+    </message>
+    <message>
+        <source>Holds the label against the order once drawn up, second check</source>
+        <translation>Coteja la etiqueta con la prescripción ya cargada la dosis, segunda comprobación</translation>
+    </message>
+    <message>
+        <source>Changes the needle</source>
+        <translation>Cambia la aguja</translation>
+    </message>
+    <message>
+        <source>Puts on gloves</source>
+        <translation>Se pone los guantes</translation>
+    </message>
+    <message>
+        <source>Identifies the patient by two identifiers</source>
+        <translation>Identifica al paciente con dos identificadores</translation>
+    </message>
+    <message>
+        <source>Asks about allergies</source>
+        <translation>Pregunta por alergias</translation>
+    </message>
+    <message>
+        <source>Holds the label against the order at the bedside, third check</source>
+        <translation>Coteja la etiqueta con la prescripción junto al paciente, tercera comprobación</translation>
+    </message>
+    <message>
+        <source>Explains, asks for consent and sees to privacy</source>
+        <translation>Explica, pide el consentimiento y cuida la intimidad</translation>
+    </message>
+    <message>
+        <source>Chooses the site and looks for injured skin</source>
+        <translation>Elige la zona y mira si hay lesiones en la piel</translation>
+    </message>
+    <message>
+        <source>Positions the patient, bares the site and has the muscle relaxed</source>
+        <translation>Coloca al paciente, descubre la zona y procura que relaje el músculo</translation>
+    </message>
+    <message>
+        <source>Feels for the landmarks</source>
+        <translation>Palpa los puntos de referencia</translation>
+    </message>
+    <message>
+        <source>Cleans the skin from the centre outward</source>
+        <translation>Limpia la piel del centro hacia fuera</translation>
+    </message>
+    <message>
+        <source>Lets the skin dry</source>
+        <translation>Deja secar la piel</translation>
+    </message>
+    <message>
+        <source>Takes off the cap and tells the patient</source>
+        <translation>Quita el capuchón y avisa al paciente</translation>
+    </message>
+    <message>
+        <source>Draws the skin aside (Z-track)</source>
+        <extracomment>Z-track: the skin is held aside while the needle is in.</extracomment>
+        <translation>Desplaza la piel (técnica en Z)</translation>
+    </message>
+    <message>
+        <source>Inserts the needle at 90 degrees</source>
+        <translation>Introduce la aguja a 90 grados</translation>
+    </message>
+    <message>
+        <source>Aspirates: pulls back the plunger and looks for blood</source>
+        <translation>Aspira: tira del émbolo y mira si hay sangre</translation>
+    </message>
+    <message>
+        <source>Injects slowly and evenly</source>
+        <translation>Inyecta despacio y de manera uniforme</translation>
+    </message>
+    <message>
+        <source>Keeps the needle in before withdrawing</source>
+        <translation>Mantiene la aguja dentro antes de retirarla</translation>
+    </message>
+    <message>
+        <source>Withdraws the needle at the same angle</source>
+        <translation>Retira la aguja con el mismo ángulo</translation>
+    </message>
+    <message>
+        <source>Lets go of the skin (Z-track)</source>
+        <translation>Suelta la piel (técnica en Z)</translation>
+    </message>
+    <message>
+        <source>Presses gently, without massage</source>
+        <translation>Presiona con suavidad, sin masaje</translation>
+    </message>
+    <message>
+        <source>Sets off the needle&apos;s safety device</source>
+        <translation>Activa el dispositivo de seguridad de la aguja</translation>
+    </message>
+    <message>
+        <source>Drops needle and syringe into the sharps container</source>
+        <translation>Desecha aguja y jeringa en el contenedor de cortopunzantes</translation>
+    </message>
+    <message>
+        <source>Takes off the gloves</source>
+        <translation>Se quita los guantes</translation>
+    </message>
+    <message>
+        <source>Cleans the hands afterwards</source>
+        <translation>Hace higiene de manos al terminar</translation>
+    </message>
+    <message>
+        <source>Documents it, with site and side</source>
+        <translation>Lo registra, con zona y lado</translation>
+    </message>
+    <message>
+        <source>Evaluates how the patient responds</source>
+        <translation>Valora cómo responde el paciente</translation>
+    </message>
+    <message>
+        <source>Recaps the used needle</source>
+        <extracomment>Puts the cap back on the used needle, which is never to be done.</extracomment>
+        <translation>Reencapucha la aguja usada</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <extracomment>What an assessor saw of a step.</extracomment>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>prompted</source>
+        <extracomment>Done only after the assessor gave a hint.</extracomment>
+        <translation>con indicación</translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <translation>no hecho</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ClosingPage</name>
+    <message>
+        <source>Order of steps</source>
+        <translation>Orden de los pasos</translation>
+    </message>
+    <message>
+        <source>Remark for the student</source>
+        <translation>Observación para el estudiante</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>Enviado a la impresora.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+    <message>
+        <source>Writing the sheet…</source>
+        <translation>Escribiendo la hoja…</translation>
+    </message>
+    <message>
+        <source>Printing the sheet…</source>
+        <translation>Imprimiendo la hoja…</translation>
+    </message>
+</context>
+<context>
+    <name>fb::CohortCounts</name>
+    <message>
+        <source>passed</source>
+        <extracomment>Under a number of students, likewise the next four.</extracomment>
+        <translation>han superado</translation>
+    </message>
+    <message>
+        <source>due again</source>
+        <translation>deben repetir</translation>
+    </message>
+    <message>
+        <source>not tried</source>
+        <translation>sin intentar</translation>
+    </message>
+    <message>
+        <source>no attempt left</source>
+        <translation>sin más intentos</translation>
+    </message>
+    <message>
+        <source>open now</source>
+        <translation>abiertas ahora</translation>
+    </message>
+</context>
+<context>
     <name>fb::CommandLine</name>
     <message>
         <source>Requests that could not be answered: %1 of %2.</source>
@@ -1335,6 +2890,136 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::DeskColumn</name>
+    <message>
+        <source>Item %1 of %2, %3 used.</source>
+        <extracomment>%1 of %2 items; %3 is a time as 2:14.</extracomment>
+        <translation>Ejercicio %1 de %2, %3 usados.</translation>
+    </message>
+    <message>
+        <source>On the manikin, %1 used.</source>
+        <translation>En el maniquí, %1 usados.</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Ficha</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuar</translation>
+    </message>
+    <message>
+        <source>Void…</source>
+        <extracomment>Ends the check-off that stands open without a result; asks for the reason.</extracomment>
+        <translation>Anular…</translation>
+    </message>
+    <message>
+        <source>Edit sheet…</source>
+        <translation>Editar la ficha…</translation>
+    </message>
+    <message>
+        <source>Import roster…</source>
+        <translation>Importar lista…</translation>
+    </message>
+    <message>
+        <source>The check-off of %1 is still open</source>
+        <translation>La evaluación de %1 sigue abierta</translation>
+    </message>
+    <message>
+        <source>There is no sheet yet. A sheet says what is asked and when it is passed.</source>
+        <translation>Todavía no hay ficha. Una ficha dice qué se pide y cuándo se supera.</translation>
+    </message>
+    <message>
+        <source>The sheet in words</source>
+        <translation>La ficha en palabras</translation>
+    </message>
+    <message>
+        <source>Invented, to try things out.</source>
+        <translation>Inventado, para probar.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::DeskModel</name>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <extracomment>The school&apos;s number of a student.</extracomment>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <extracomment>Part of a class.</extracomment>
+        <translation>Grupo</translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <extracomment>How a student stands: not tried, passed, may try again.</extracomment>
+        <translation>Situación</translation>
+    </message>
+</context>
+<context>
+    <name>fb::DeskPage</name>
+    <message>
+        <source>No students yet</source>
+        <translation>Todavía no hay estudiantes</translation>
+    </message>
+    <message>
+        <source>Import your roster, or try everything with an invented college: fifteen students and a sheet, all of them made up and labelled so.</source>
+        <translation>Importe su lista o pruébelo todo con una escuela inventada: quince estudiantes y una ficha, todo ello inventado y así rotulado.</translation>
+    </message>
+    <message>
+        <source>Use the sample</source>
+        <translation>Usar la muestra</translation>
+    </message>
+    <message>
+        <source>Import a roster…</source>
+        <translation>Importar una lista…</translation>
+    </message>
+    <message>
+        <source>Search by name, number or section</source>
+        <translation>Buscar por nombre, número o grupo</translation>
+    </message>
+    <message>
+        <source>Students</source>
+        <translation>Estudiantes</translation>
+    </message>
+    <message>
+        <source>No-show</source>
+        <extracomment>The student did not come; asks for nothing more but a signature.</extracomment>
+        <translation>No se presentó</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Empezar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n student(s)</source>
+        <translation>
+            <numerusform>%n estudiante</numerusform>
+            <numerusform>%n estudiantes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody is found by these words.</source>
+        <translation>No se encuentra a nadie con esas palabras.</translation>
+    </message>
+    <message>
+        <source>Choose a student.</source>
+        <translation>Elija un estudiante.</translation>
+    </message>
+    <message>
+        <source>There is no sheet yet to check by.</source>
+        <translation>Todavía no hay ficha con la que evaluar.</translation>
+    </message>
+    <message>
+        <source>First go on with the check-off that is still open, or void it.</source>
+        <translation>Antes continúe la evaluación que sigue abierta o anúlela.</translation>
+    </message>
+</context>
+<context>
     <name>fb::Dialogs</name>
     <message>
         <source>Choose a policy file</source>
@@ -1344,6 +3029,260 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Policy files (*.json)</source>
         <translation>Archivos de normativa (*.json)</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>JSON files (*.json)</source>
+        <translation>Archivos JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Archivos PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Records (*.db)</source>
+        <translation>Registros (*.db)</translation>
+    </message>
+    <message>
+        <source>Save the file as</source>
+        <translation>Guardar el archivo como</translation>
+    </message>
+    <message>
+        <source>Save the sheet as PDF</source>
+        <translation>Guardar la hoja como PDF</translation>
+    </message>
+    <message>
+        <source>Save the backup as</source>
+        <translation>Guardar la copia de seguridad como</translation>
+    </message>
+    <message>
+        <source>Choose a roster</source>
+        <extracomment>The list of students, a file.</extracomment>
+        <translation>Elegir una lista de estudiantes</translation>
+    </message>
+    <message>
+        <source>Rosters (*.csv *.tsv *.txt)</source>
+        <translation>Listas (*.csv *.tsv *.txt)</translation>
+    </message>
+    <message>
+        <source>Choose a sheet</source>
+        <extracomment>What a check-off asks, a file.</extracomment>
+        <translation>Elegir una ficha</translation>
+    </message>
+    <message>
+        <source>Sheets (*.json)</source>
+        <translation>Fichas (*.json)</translation>
+    </message>
+</context>
+<context>
+    <name>fb::FeedbackSheet</name>
+    <message>
+        <source>%1, %2</source>
+        <extracomment>A day and a time of day.</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>A time that was used, of the time there was: &quot;8:12 of 10:00&quot;.
+----------
+The first of three attempts: &quot;1 of 3&quot;.</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Student id %1</source>
+        <extracomment>%1 is the student&apos;s id.</extracomment>
+        <translation>Estudiante n.º %1</translation>
+    </message>
+    <message>
+        <source>Student id %1, section %2</source>
+        <translation>Estudiante n.º %1, grupo %2</translation>
+    </message>
+    <message>
+        <source>Feedback sheet of a check-off</source>
+        <translation>Hoja de resultados de una evaluación</translation>
+    </message>
+    <message>
+        <source>Check-off of %1, %2</source>
+        <extracomment>Title of the file; %1 is the student&apos;s name, %2 the day.</extracomment>
+        <translation>Evaluación de %1, %2</translation>
+    </message>
+    <message>
+        <source>Sample: invented people, no real result</source>
+        <translation>Muestra: personas inventadas, resultado no real</translation>
+    </message>
+    <message>
+        <source>Read by the student</source>
+        <extracomment>The two lines to be filled in by hand.</extracomment>
+        <translation>Leído por el estudiante o la estudiante</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>%1, page %2 of %3</source>
+        <extracomment>At the foot of each page; %1 is the student&apos;s name.</extracomment>
+        <translation>%1, página %2 de %3</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Ficha</translation>
+    </message>
+    <message>
+        <source>Attempt</source>
+        <translation>Intento</translation>
+    </message>
+    <message>
+        <source>Signed</source>
+        <translation>Firma</translation>
+    </message>
+    <message>
+        <source>Time on screen</source>
+        <translation>Tiempo en pantalla</translation>
+    </message>
+    <message>
+        <source>Time on the manikin</source>
+        <translation>Tiempo en el maniquí</translation>
+    </message>
+    <message>
+        <source>Extra time agreed</source>
+        <translation>Tiempo adicional acordado</translation>
+    </message>
+    <message>
+        <source>score; the cut is %1</source>
+        <extracomment>Under the score: what was asked for.</extracomment>
+        <translation>puntuación; el corte es %1</translation>
+    </message>
+    <message>
+        <source>What to practise</source>
+        <translation>Qué practicar</translation>
+    </message>
+    <message>
+        <source>Nothing was off; keep it up.</source>
+        <translation>No hubo fallos; siga así.</translation>
+    </message>
+    <message>
+        <source>Overall rating: %1 of 5, %2</source>
+        <extracomment>%1 is a number from 1 to 5, %2 its word.</extracomment>
+        <translation>Valoración global: %1 de 5, %2</translation>
+    </message>
+    <message>
+        <source>Assessor&apos;s remark: %1</source>
+        <translation>Observación de quien evaluó: %1</translation>
+    </message>
+    <message>
+        <source>Observed steps</source>
+        <translation>Pasos observados</translation>
+    </message>
+    <message>
+        <source>%1 (critical)</source>
+        <extracomment>%1 is a step that must not be missed.</extracomment>
+        <translation>%1 (crítico)</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Paso</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Visto</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <extracomment>When the step was seen, minutes and seconds from the start.</extracomment>
+        <translation>Momento</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Observación</translation>
+    </message>
+    <message>
+        <source>Order of the steps</source>
+        <translation>Orden de los pasos</translation>
+    </message>
+    <message>
+        <source>No order was broken.</source>
+        <translation>Se respetó el orden.</translation>
+    </message>
+    <message>
+        <source>Needle held in after injecting: %1 s, asked for: %2 s.</source>
+        <translation>Aguja mantenida dentro después de inyectar: %1 s, se pedían: %2 s.</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Firmado por</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>Signed on</source>
+        <translation>Firmado el</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Bitácora</translation>
+    </message>
+    <message>
+        <source>%1, entry %2</source>
+        <extracomment>%1 are the first digits of the log&apos;s hash, %2 is how many entries it has.</extracomment>
+        <translation>%1, entrada %2</translation>
+    </message>
+    <message>
+        <source>Program</source>
+        <translation>Programa</translation>
+    </message>
+    <message>
+        <source>Fingerbreadth %1</source>
+        <translation>Fingerbreadth %1</translation>
+    </message>
+    <message>
+        <source>Lab&apos;s numbers</source>
+        <translation>Valores del laboratorio</translation>
+    </message>
+    <message>
+        <source>Marks on the plates</source>
+        <translation>Marcas en las láminas</translation>
+    </message>
+    <message>
+        <source>Woman, %1 years, %2 cm, %3 kg</source>
+        <extracomment>The patient of an item: age, stature, weight.</extracomment>
+        <translation>Mujer, %1 años, %2 cm, %3 kg</translation>
+    </message>
+    <message>
+        <source>Man, %1 years, %2 cm, %3 kg</source>
+        <translation>Hombre, %1 años, %2 cm, %3 kg</translation>
+    </message>
+    <message>
+        <source>No answer</source>
+        <translation>Sin respuesta</translation>
+    </message>
+    <message>
+        <source>Rightly refused</source>
+        <extracomment>The student said that the site is not to be used.</extracomment>
+        <translation>Bien descartada</translation>
+    </message>
+    <message>
+        <source>Refused for another reason</source>
+        <translation>Descartada por otro motivo</translation>
+    </message>
+    <message>
+        <source>Refused without need</source>
+        <translation>Descartada sin necesidad</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>Of a site found by hand: what went wrong first, then what is to be said of the mark.</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <extracomment>%1 is the number of an item, %2 what was asked.</extracomment>
+        <translation>%1. %2</translation>
     </message>
 </context>
 <context>
@@ -1837,6 +3776,76 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::FirstAssessor</name>
+    <message>
+        <source>No assessor is enrolled yet. Enrol yourself to sign.</source>
+        <translation>Todavía no hay nadie dado de alta para evaluar. Dese de alta para firmar.</translation>
+    </message>
+    <message>
+        <source>The PIN keeps others from signing in your name by mistake; this computer&apos;s own accounts protect the records.</source>
+        <translation>El PIN evita que otros firmen por error en su nombre; los registros los protegen las cuentas de este equipo.</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>Your name as assessor</source>
+        <translation>Su nombre como persona evaluadora</translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>PIN you will sign with</source>
+        <translation>PIN con el que firmará</translation>
+    </message>
+    <message>
+        <source>PIN again</source>
+        <translation>PIN otra vez</translation>
+    </message>
+    <message>
+        <source>The same PIN again</source>
+        <translation>El mismo PIN otra vez</translation>
+    </message>
+    <message>
+        <source>Enrol</source>
+        <translation>Dar de alta</translation>
+    </message>
+</context>
+<context>
+    <name>fb::GatePage</name>
+    <message>
+        <source>Records</source>
+        <translation>Registros</translation>
+    </message>
+    <message>
+        <source>Open the records</source>
+        <translation>Abrir los registros</translation>
+    </message>
+    <message>
+        <source>Enrol and open the records</source>
+        <translation>Darse de alta y abrir los registros</translation>
+    </message>
+    <message>
+        <source>This PIN keeps the curious out while you are away from the desk. It does not protect the files; your computer account does.</source>
+        <translation>Este PIN mantiene fuera a los curiosos mientras usted no está en la mesa. No protege los archivos; eso lo hace su cuenta del equipo.</translation>
+    </message>
+    <message>
+        <source>The records are being opened.</source>
+        <translation>Los registros se están abriendo.</translation>
+    </message>
+    <message>
+        <source>Nobody is enrolled as an assessor yet. The first assessor chooses a PIN here; check-offs are signed with it, and it opens these records.</source>
+        <translation>Todavía no hay nadie dado de alta para evaluar. La primera persona evaluadora elige aquí un PIN; con él se firman las evaluaciones y se abren estos registros.</translation>
+    </message>
+    <message>
+        <source>The results of all students lie behind this page. An assessor’s PIN opens them.</source>
+        <translation>Detrás de esta página están los resultados de todos los estudiantes. Los abre el PIN de una persona evaluadora.</translation>
+    </message>
+</context>
+<context>
     <name>fb::GradePanel</name>
     <message>
         <source>To the ideal point</source>
@@ -2152,6 +4161,79 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::HandoverPage</name>
+    <message>
+        <source>Finished</source>
+        <translation>Terminado</translation>
+    </message>
+    <message>
+        <source>The time for the last item was up.</source>
+        <translation>Se acabó el tiempo del último ejercicio.</translation>
+    </message>
+    <message>
+        <source>Please call your assessor.</source>
+        <translation>Avise a la persona que le evalúa.</translation>
+    </message>
+    <message>
+        <source>Assessor: go on to the manikin</source>
+        <translation>Persona evaluadora: pasar al maniquí</translation>
+    </message>
+    <message>
+        <source>Assessor: go on to the result</source>
+        <translation>Persona evaluadora: pasar al resultado</translation>
+    </message>
+</context>
+<context>
+    <name>fb::HistoryView</name>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
+    <message>
+        <source>%1 extra time</source>
+        <translation>%1 de tiempo adicional</translation>
+    </message>
+    <message>
+        <source>invented</source>
+        <translation>inventado</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <extracomment>%1 title of a sheet, %2 where the student stands on it.</extracomment>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>No check-off of this student is signed yet.</source>
+        <translation>Todavía no hay ninguna evaluación firmada de este estudiante.</translation>
+    </message>
+    <message>
+        <source>Attempt %1 · %2 · %3</source>
+        <extracomment>%1 number of the attempt, %2 its outcome, %3 the score in percent.</extracomment>
+        <translation>Intento %1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1, %2, signed by %3</source>
+        <extracomment>%1 a day and time, %2 title of a sheet, %3 who signed.</extracomment>
+        <translation>%1, %2, firmado por %3</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Open attempt %1, %2</source>
+        <translation>Abrir el intento %1, %2</translation>
+    </message>
+    <message>
+        <source>Practised afterwards: %1</source>
+        <translation>Practicado después: %1</translation>
+    </message>
+    <message>
+        <source>Practice afterwards is not signed yet.</source>
+        <translation>La práctica posterior aún no está firmada.</translation>
+    </message>
+</context>
+<context>
     <name>fb::HowChoice</name>
     <message>
         <source>How</source>
@@ -2173,6 +4255,89 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>The mark alone is graded.</source>
         <translation>Solo se evalúa la marca.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::IdentityPage</name>
+    <message>
+        <source>Student number %1</source>
+        <extracomment>What tells one student from another of the same name.</extracomment>
+        <translation>Estudiante número %1</translation>
+    </message>
+    <message>
+        <source>Invented student of the sample</source>
+        <translation>Estudiante inventado de la muestra</translation>
+    </message>
+    <message>
+        <source>Attempt %1 of %2.</source>
+        <translation>Intento %1 de %2.</translation>
+    </message>
+    <message>
+        <source>You have %1 percent more time.</source>
+        <translation>Dispone de un %1 por ciento más de tiempo.</translation>
+    </message>
+    <message>
+        <source>Is this you?</source>
+        <translation>¿Es usted?</translation>
+    </message>
+    <message>
+        <source>Yes, this is me</source>
+        <translation>Sí, soy yo</translation>
+    </message>
+    <message>
+        <source>No, back to the desk</source>
+        <translation>No, volver a la mesa</translation>
+    </message>
+</context>
+<context>
+    <name>fb::InstructionsPage</name>
+    <message>
+        <source>You have %1 for each item and %2 in all.</source>
+        <extracomment>Times as 1:30, minutes and seconds.</extracomment>
+        <translation>Dispone de %1 por ejercicio y de %2 en total.</translation>
+    </message>
+    <message>
+        <source>You have %1 for each item.</source>
+        <translation>Dispone de %1 por ejercicio.</translation>
+    </message>
+    <message>
+        <source>You have %1 in all.</source>
+        <translation>Dispone de %1 en total.</translation>
+    </message>
+    <message>
+        <source>Take your time: none is set.</source>
+        <translation>Tómese su tiempo: no hay límite.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s), one after the other.</source>
+        <translation>
+            <numerusform>%n ejercicio.</numerusform>
+            <numerusform>%n ejercicios, uno tras otro.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Some are found by hand: feel for the landmarks and name them, build the site, then mark it.</source>
+        <translation>Algunos se localizan con la mano: palpe los puntos de referencia y nómbrelos, construya la zona y después ponga la marca.</translation>
+    </message>
+    <message>
+        <source>Mark the place where the needle belongs. A mark can be moved until you confirm it; then the next item comes.</source>
+        <translation>Marque el lugar donde va la aguja. Una marca se puede mover hasta que la confirme; entonces viene el ejercicio siguiente.</translation>
+    </message>
+    <message>
+        <source>Nothing is told of your marks before the end.</source>
+        <translation>No se dice nada de sus marcas antes del final.</translation>
+    </message>
+    <message>
+        <source>The clock can be hidden, and goes on all the same.</source>
+        <translation>El reloj se puede ocultar y sigue contando igual.</translation>
+    </message>
+    <message>
+        <source>Before you begin</source>
+        <translation>Antes de empezar</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Empezar</translation>
     </message>
 </context>
 <context>
@@ -2364,6 +4529,291 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::ListModel</name>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Student</source>
+        <translation>Estudiante</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <extracomment>What a check-off asks.</extracomment>
+        <translation>Ficha</translation>
+    </message>
+    <message>
+        <source>Attempt</source>
+        <translation>Intento</translation>
+    </message>
+    <message>
+        <source>Outcome</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>Score</source>
+        <translation>Puntuación</translation>
+    </message>
+    <message>
+        <source>Rating</source>
+        <extracomment>The overall rating from 1 to 5.</extracomment>
+        <translation>Valoración</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Firmado por</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ListView</name>
+    <message>
+        <source>Name or id</source>
+        <translation>Nombre o identificador</translation>
+    </message>
+    <message>
+        <source>Search check-offs by name or id</source>
+        <translation>Buscar evaluaciones por nombre o identificador</translation>
+    </message>
+    <message>
+        <source>Only of this sheet</source>
+        <translation>Solo de esta ficha</translation>
+    </message>
+    <message>
+        <source>Only of this outcome</source>
+        <translation>Solo de este resultado</translation>
+    </message>
+    <message>
+        <source>Only of these days</source>
+        <translation>Solo de estos días</translation>
+    </message>
+    <message>
+        <source>From this day</source>
+        <translation>Desde este día</translation>
+    </message>
+    <message>
+        <source>To this day</source>
+        <translation>Hasta este día</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <extracomment>Between two days: from ... to.</extracomment>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>Signed check-offs; Enter opens one</source>
+        <translation>Evaluaciones firmadas; Intro abre una</translation>
+    </message>
+    <message>
+        <source>Every outcome</source>
+        <extracomment>A filter that leaves every outcome in the list.</extracomment>
+        <translation>Cualquier resultado</translation>
+    </message>
+    <message>
+        <source>At any time</source>
+        <extracomment>When: choices of a filter.</extracomment>
+        <translation>En cualquier fecha</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>In the last 7 days</source>
+        <translation>En los últimos 7 días</translation>
+    </message>
+    <message>
+        <source>In the last 30 days</source>
+        <translation>En los últimos 30 días</translation>
+    </message>
+    <message>
+        <source>Between two days</source>
+        <translation>Entre dos días</translation>
+    </message>
+    <message>
+        <source>Every sheet</source>
+        <extracomment>A filter that leaves the check-offs of every sheet in the list.</extracomment>
+        <translation>Todas las fichas</translation>
+    </message>
+    <message numerus="yes">
+        <source>The newest %n are shown; narrow the search for older ones.</source>
+        <translation>
+            <numerusform>Se muestra la más reciente (%n); acote la búsqueda para ver anteriores.</numerusform>
+            <numerusform>Se muestran las %n más recientes; acote la búsqueda para ver anteriores.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-off(s)</source>
+        <translation>
+            <numerusform>%n evaluación</numerusform>
+            <numerusform>%n evaluaciones</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::LogPage</name>
+    <message>
+        <source>gradebook</source>
+        <translation>calificaciones</translation>
+    </message>
+    <message>
+        <source>check-offs</source>
+        <translation>evaluaciones</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Bitácora</translation>
+    </message>
+    <message>
+        <source>Every signature, sheet and practice is written into a log whose entries hold on to each other. Verifying walks the whole log and all records, and names the first entry that does not follow.</source>
+        <translation>Cada firma, ficha y práctica se escribe en una bitácora cuyas entradas se encadenan. Verificar recorre toda la bitácora y todos los registros y nombra la primera entrada que no encaja.</translation>
+    </message>
+    <message>
+        <source>Verify</source>
+        <translation>Verificar</translation>
+    </message>
+    <message>
+        <source>Verify the log and the records</source>
+        <translation>Verificar la bitácora y los registros</translation>
+    </message>
+    <message>
+        <source>Backup</source>
+        <translation>Copia de seguridad</translation>
+    </message>
+    <message>
+        <source>Backup…</source>
+        <translation>Copia de seguridad…</translation>
+    </message>
+    <message>
+        <source>Make a backup of all records</source>
+        <translation>Hacer una copia de seguridad de todos los registros</translation>
+    </message>
+    <message>
+        <source>Exports</source>
+        <translation>Exportar</translation>
+    </message>
+    <message>
+        <source>Exports name students and their results. Whoever has the file can read them.</source>
+        <translation>Los archivos exportados nombran a los estudiantes y sus resultados. Quien tenga el archivo puede leerlos.</translation>
+    </message>
+    <message>
+        <source>Check-offs of which sheet are exported</source>
+        <translation>Las evaluaciones de qué ficha se exportan</translation>
+    </message>
+    <message>
+        <source>Gradebook as CSV…</source>
+        <extracomment>One line a student, for a table of grades.</extracomment>
+        <translation>Calificaciones en CSV…</translation>
+    </message>
+    <message>
+        <source>Everything as CSV…</source>
+        <extracomment>Everything that is kept of each check-off, likewise the next.</extracomment>
+        <translation>Todo en CSV…</translation>
+    </message>
+    <message>
+        <source>Everything as JSON…</source>
+        <translation>Todo en JSON…</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Cancel what is being done</source>
+        <translation>Cancelar lo que se está haciendo</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation>Cuánto lleva hecho</translation>
+    </message>
+    <message>
+        <source>Every sheet</source>
+        <translation>Todas las fichas</translation>
+    </message>
+    <message>
+        <source>No backup was made yet. Keep one on another disk.</source>
+        <translation>Todavía no se ha hecho ninguna copia de seguridad. Guarde una en otro disco.</translation>
+    </message>
+    <message>
+        <source>The last backup: %1</source>
+        <translation>La última copia de seguridad: %1</translation>
+    </message>
+    <message>
+        <source>The log is being verified: %1.</source>
+        <translation>Se está verificando la bitácora: %1.</translation>
+    </message>
+    <message>
+        <source>The backup is being made: %1.</source>
+        <translation>Se está haciendo la copia de seguridad: %1.</translation>
+    </message>
+    <message>
+        <source>The export is being written: %1.</source>
+        <translation>Se está escribiendo el archivo: %1.</translation>
+    </message>
+    <message>
+        <source>A sheet is being made.</source>
+        <translation>Se está preparando una hoja.</translation>
+    </message>
+    <message>
+        <source>Cancelled; nothing was found out.</source>
+        <translation>Cancelado; no se ha averiguado nada.</translation>
+    </message>
+    <message>
+        <source>Cancelled; no file was left behind.</source>
+        <translation>Cancelado; no ha quedado ningún archivo.</translation>
+    </message>
+    <message>
+        <source>The backup was made: %1</source>
+        <translation>Copia de seguridad hecha: %1</translation>
+    </message>
+    <message>
+        <source>The export was written: %1</source>
+        <translation>Archivo exportado: %1</translation>
+    </message>
+    <message>
+        <source>The sheet was saved: %1</source>
+        <translation>Hoja guardada: %1</translation>
+    </message>
+    <message>
+        <source>The sheet was sent to the printer.</source>
+        <translation>La hoja se ha enviado a la impresora.</translation>
+    </message>
+    <message>
+        <source>The log follows, but the file of the records is damaged; restore the last backup.</source>
+        <translation>La bitácora encaja, pero el archivo de registros está dañado; recupere la última copia de seguridad.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) of the log</source>
+        <translation>
+            <numerusform>%n entrada de la bitácora</numerusform>
+            <numerusform>%n entradas de la bitácora</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-off(s)</source>
+        <translation>
+            <numerusform>%n evaluación</numerusform>
+            <numerusform>%n evaluaciones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n answer(s)</source>
+        <translation>
+            <numerusform>%n respuesta</numerusform>
+            <numerusform>%n respuestas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Everything follows and is whole: %1, %2, %3. The log’s head is %4.</source>
+        <extracomment>%1 to %3 are counts such as &quot;7 entries of the log&quot;; %4 is the beginning of a hash.</extracomment>
+        <translation>Todo encaja y está completo: %1, %2, %3. La cabeza de la bitácora es %4.</translation>
+    </message>
+    <message>
+        <source>fingerbreadth backup %1</source>
+        <translation>copia fingerbreadth %1</translation>
+    </message>
+</context>
+<context>
     <name>fb::MainWindow</name>
     <message>
         <source>Appearance</source>
@@ -2436,6 +4886,72 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>Your hand…</source>
         <extracomment>Of the learner: length, finger, writing hand.</extracomment>
         <translation>Su mano…</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ManikinColumn</name>
+    <message>
+        <source>Mark the rest not done</source>
+        <translation>Marcar el resto como no hecho</translation>
+    </message>
+    <message>
+        <source>Pause…</source>
+        <extracomment>Holds the clock; a reason is asked.</extracomment>
+        <translation>Pausa…</translation>
+    </message>
+    <message>
+        <source>Void…</source>
+        <extracomment>The check-off is given up for a technical reason and uses up no attempt.</extracomment>
+        <translation>Anular…</translation>
+    </message>
+    <message>
+        <source>Safety stop…</source>
+        <extracomment>The assessor ends the check-off because somebody would come to harm.</extracomment>
+        <translation>Parada de seguridad…</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Terminar</translation>
+    </message>
+    <message>
+        <source>%1 of %2 steps said</source>
+        <extracomment>How many observed steps the assessor has said something of.</extracomment>
+        <translation>%1 de %2 pasos valorados</translation>
+    </message>
+    <message>
+        <source>Recapped: take it back</source>
+        <extracomment>&quot;Recapped&quot;: the cap was put back on a used needle, which is dangerous.</extracomment>
+        <translation>Reencapuchada: retirarlo</translation>
+    </message>
+    <message>
+        <source>Used needle recapped</source>
+        <translation>Aguja usada reencapuchada</translation>
+    </message>
+    <message>
+        <source>Order of steps</source>
+        <extracomment>What must come before what.</extracomment>
+        <translation>Orden de los pasos</translation>
+    </message>
+    <message>
+        <source>Order of steps: %1 broken</source>
+        <translation>Orden de los pasos: %1 sin respetar</translation>
+    </message>
+    <message>
+        <source>%1 used</source>
+        <extracomment>A time such as 4:07.</extracomment>
+        <translation>%1 usados</translation>
+    </message>
+    <message>
+        <source>%1 used; the time is up</source>
+        <translation>%1 usados; se acabó el tiempo</translation>
+    </message>
+    <message>
+        <source>%1 used, %2 left</source>
+        <translation>%1 usados, quedan %2</translation>
+    </message>
+    <message>
+        <source>First say that the needle went in.</source>
+        <translation>Diga antes que se introdujo la aguja.</translation>
     </message>
 </context>
 <context>
@@ -2567,6 +5083,30 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::MissedList</name>
+    <message>
+        <source>%1 (critical): %2</source>
+        <translation>%1 (crítico): %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <extracomment>A step and what was seen of it, then the assessor&apos;s remark on it.</extracomment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Steps on the manikin</source>
+        <translation>Pasos en el maniquí</translation>
+    </message>
+    <message>
+        <source>Every step was done without help.</source>
+        <translation>Todos los pasos se hicieron sin ayuda.</translation>
+    </message>
+</context>
+<context>
     <name>fb::Notice</name>
     <message>
         <source>Close</source>
@@ -2576,6 +5116,111 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Close the notice</source>
         <translation>Cerrar el aviso</translation>
+    </message>
+</context>
+<context>
+    <name>fb::OutcomePanel</name>
+    <message>
+        <source>%1, attempt %2 of %3</source>
+        <extracomment>Who it is and which attempt: &quot;Ada Marsh, attempt 2 of 3&quot;.</extracomment>
+        <translation>%1, intento %2 de %3</translation>
+    </message>
+    <message>
+        <source>Score %1 %, cut %2 %</source>
+        <extracomment>A share of the points in percent and the least that passes.</extracomment>
+        <translation>Puntuación %1 %, corte %2 %</translation>
+    </message>
+    <message>
+        <source>– %1</source>
+        <extracomment>One of several points in a list.</extracomment>
+        <translation>– %1</translation>
+    </message>
+</context>
+<context>
+    <name>fb::PauseCover</name>
+    <message>
+        <source>Paused</source>
+        <translation>En pausa</translation>
+    </message>
+    <message>
+        <source>The clock stands still.</source>
+        <translation>El reloj está parado.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuar</translation>
+    </message>
+    <message>
+        <source>Void…</source>
+        <extracomment>Ends the check-off without a result; it uses up no attempt. Asks for the reason.</extracomment>
+        <translation>Anular…</translation>
+    </message>
+</context>
+<context>
+    <name>fb::PinDialog</name>
+    <message>
+        <source>Assessors only</source>
+        <translation>Solo para quien evalúa</translation>
+    </message>
+    <message>
+        <source>Sheets and the roster are changed by assessors. Who are you?</source>
+        <translation>Las fichas y la lista las cambian las personas evaluadoras. ¿Quién es usted?</translation>
+    </message>
+    <message>
+        <source>Assessor</source>
+        <translation>Persona evaluadora</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuar</translation>
+    </message>
+</context>
+<context>
+    <name>fb::PinField</name>
+    <message>
+        <source>Choose a name</source>
+        <translation>Elija un nombre</translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <extracomment>A secret number that an assessor signs with.</extracomment>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>PIN: %1</source>
+        <extracomment>%1 is &quot;Assessor&quot; or &quot;Second assessor&quot;.</extracomment>
+        <translation>PIN: %1</translation>
+    </message>
+</context>
+<context>
+    <name>fb::PinForm</name>
+    <message>
+        <source>Who</source>
+        <extracomment>Which assessor.</extracomment>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>Assessor</source>
+        <translation>Persona evaluadora</translation>
+    </message>
+    <message>
+        <source>PIN</source>
+        <translation>PIN</translation>
+    </message>
+    <message>
+        <source>PIN of the assessor</source>
+        <translation>PIN de la persona evaluadora</translation>
+    </message>
+    <message numerus="yes">
+        <source>The next PIN can be tried in %n second(s).</source>
+        <translation>
+            <numerusform>Podrá probar otro PIN dentro de %n segundo.</numerusform>
+            <numerusform>Podrá probar otro PIN dentro de %n segundos.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2996,6 +5641,23 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>Plate: build the site here</source>
         <translation>Lámina: construya aquí la zona</translation>
     </message>
+    <message>
+        <source>Confirm</source>
+        <extracomment>In a check-off: the mark is what the student wants to be graded; nothing is told of it.</extracomment>
+        <translation>Confirmar</translation>
+    </message>
+    <message>
+        <source>Saving…</source>
+        <translation>Guardando…</translation>
+    </message>
+    <message>
+        <source>This answer is not saved yet. Press Confirm to try again.</source>
+        <translation>Esta respuesta aún no está guardada. Pulse Confirmar para volver a intentarlo.</translation>
+    </message>
+    <message>
+        <source>The mark can still be moved or withdrawn. Confirm it when you are sure.</source>
+        <translation>La marca todavía se puede mover o retirar. Confírmela cuando esté conforme.</translation>
+    </message>
 </context>
 <context>
     <name>fb::ProfileDialog</name>
@@ -3061,6 +5723,110 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>On an arm the other hand finds the site, and this one holds the syringe. On a hip, the hip decides which hand is laid.</source>
         <translation>En un brazo la otra mano localiza la zona y esta sostiene la jeringa. En una cadera, es la cadera la que decide qué mano se apoya.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::RatingRow</name>
+    <message>
+        <source>Overall rating (keys 1 to 5)</source>
+        <extracomment>The assessor&apos;s own judgement of the whole.</extracomment>
+        <translation>Valoración global (teclas 1 a 5)</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <extracomment>A rating: its number, then what it means.</extracomment>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>Overall rating %1: %2</source>
+        <translation>Valoración global %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ReasonDialog</name>
+    <message>
+        <source>Pause the check-off?</source>
+        <translation>¿Hacer una pausa en la evaluación?</translation>
+    </message>
+    <message>
+        <source>Stop for safety?</source>
+        <translation>¿Detener por seguridad?</translation>
+    </message>
+    <message>
+        <source>Void this check-off?</source>
+        <translation>¿Anular esta evaluación?</translation>
+    </message>
+    <message>
+        <source>The clock stands still until you go on.</source>
+        <translation>El reloj se para hasta que continúe.</translation>
+    </message>
+    <message>
+        <source>The check-off ends here and is not passed. It uses up an attempt.</source>
+        <translation>La evaluación termina aquí y no se supera. Gasta un intento.</translation>
+    </message>
+    <message>
+        <source>The check-off ends here and does not count. It uses up no attempt.</source>
+        <translation>La evaluación termina aquí y no cuenta. No gasta ningún intento.</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pausa</translation>
+    </message>
+    <message>
+        <source>Stop now</source>
+        <translation>Detener ahora</translation>
+    </message>
+    <message>
+        <source>Void</source>
+        <translation>Anular</translation>
+    </message>
+    <message>
+        <source>The student needs a break</source>
+        <translation>El estudiante necesita un descanso</translation>
+    </message>
+    <message>
+        <source>Interruption in the room</source>
+        <translation>Interrupción en la sala</translation>
+    </message>
+    <message>
+        <source>Trouble with the equipment</source>
+        <translation>Problema con el material</translation>
+    </message>
+    <message>
+        <source>A person could have been hurt</source>
+        <translation>Alguien podría haberse hecho daño</translation>
+    </message>
+    <message>
+        <source>Uncapped or used needle handled unsafely</source>
+        <translation>Aguja sin capuchón o usada manejada de forma insegura</translation>
+    </message>
+    <message>
+        <source>The student is not well enough to go on</source>
+        <translation>El estudiante no se encuentra bien para continuar</translation>
+    </message>
+    <message>
+        <source>Computer or equipment failed</source>
+        <translation>Falló el equipo o el material</translation>
+    </message>
+    <message>
+        <source>Wrong student chosen</source>
+        <translation>Se eligió al estudiante equivocado</translation>
+    </message>
+    <message>
+        <source>Wrong sheet chosen</source>
+        <translation>Se eligió la ficha equivocada</translation>
+    </message>
+    <message>
+        <source>Or in your own words</source>
+        <translation>O con sus propias palabras</translation>
+    </message>
+    <message>
+        <source>Reason in your own words</source>
+        <translation>Motivo con sus propias palabras</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
     </message>
 </context>
 <context>
@@ -3599,6 +6365,35 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::RecordsRoom</name>
+    <message>
+        <source>Board</source>
+        <extracomment>Areas of the records. The first: who of a cohort stands where.</extracomment>
+        <translation>Tablero</translation>
+    </message>
+    <message>
+        <source>Check-offs</source>
+        <translation>Evaluaciones</translation>
+    </message>
+    <message>
+        <source>Log and backup</source>
+        <translation>Bitácora y copia</translation>
+    </message>
+    <message>
+        <source>Assessors</source>
+        <translation>Personas evaluadoras</translation>
+    </message>
+    <message>
+        <source>Lock</source>
+        <extracomment>Shuts the records; the PIN is asked again.</extracomment>
+        <translation>Bloquear</translation>
+    </message>
+    <message>
+        <source>Lock the records</source>
+        <translation>Bloquear los registros</translation>
+    </message>
+</context>
+<context>
     <name>fb::RefusalPanel</name>
     <message>
         <source>Not here, because of</source>
@@ -3608,6 +6403,84 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Choose what the chart gives as the reason, then confirm.</source>
         <translation>Elija el motivo que indica la historia clínica y confirme.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::RemediationPanel</name>
+    <message>
+        <source>Practice afterwards</source>
+        <translation>Práctica posterior</translation>
+    </message>
+    <message>
+        <source>What was practised, in a few words</source>
+        <translation>Qué se practicó, en pocas palabras</translation>
+    </message>
+    <message>
+        <source>Sign the practice</source>
+        <translation>Firmar la práctica</translation>
+    </message>
+    <message>
+        <source>Signed: %1</source>
+        <translation>Firmado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ReplayView</name>
+    <message>
+        <source>Back to the check-off</source>
+        <translation>Volver a la evaluación</translation>
+    </message>
+    <message>
+        <source>Answer before</source>
+        <extracomment>An answer of the same check-off.</extracomment>
+        <translation>Respuesta anterior</translation>
+    </message>
+    <message>
+        <source>Next answer</source>
+        <translation>Respuesta siguiente</translation>
+    </message>
+    <message>
+        <source>Plate with the recorded answer</source>
+        <translation>Lámina con la respuesta registrada</translation>
+    </message>
+    <message>
+        <source>As recorded</source>
+        <extracomment>What was kept when the check-off was signed.</extracomment>
+        <translation>Tal como se registró</translation>
+    </message>
+    <message>
+        <source>Item %1 of %2</source>
+        <extracomment>%1 number of an item, %2 how many there are.</extracomment>
+        <translation>Ejercicio %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>What was recorded of an answer: %1 the verdict, %2 how far off it lay.</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>This answer cannot be drawn any more; what was recorded stands.</source>
+        <translation>Esta respuesta ya no se puede dibujar; vale lo registrado.</translation>
+    </message>
+    <message>
+        <source>This program’s drawing differs from the one that was shown.</source>
+        <translation>El dibujo de este programa difiere del que se mostró.</translation>
+    </message>
+    <message>
+        <source>Graded again on the same drawing it comes to the same.</source>
+        <translation>Calificada de nuevo sobre el mismo dibujo, da lo mismo.</translation>
+    </message>
+    <message>
+        <source>Graded again by this program it comes to something else; what was recorded stands.</source>
+        <translation>Calificada de nuevo por este programa, da otra cosa; vale lo registrado.</translation>
+    </message>
+    <message>
+        <source>This program’s drawing differs from the one this was graded on; graded again it comes to the same.</source>
+        <translation>El dibujo de este programa difiere de aquel con el que se calificó; calificada de nuevo, da lo mismo.</translation>
+    </message>
+    <message>
+        <source>This program’s drawing differs from the one this was graded on, and graded again it comes to something else; what was recorded stands, and the mark may not fit the picture.</source>
+        <translation>El dibujo de este programa difiere de aquel con el que se calificó y, calificada de nuevo, da otra cosa; vale lo registrado, y la marca puede no encajar con la imagen.</translation>
     </message>
 </context>
 <context>
@@ -3693,6 +6566,218 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Start anew</source>
         <translation>Empezar de nuevo</translation>
+    </message>
+</context>
+<context>
+    <name>fb::RosterDialog</name>
+    <message>
+        <source>(none)</source>
+        <extracomment>Of a roster: no column of the file stands for this.</extracomment>
+        <translation>(ninguna)</translation>
+    </message>
+    <message>
+        <source>Column %1: %2</source>
+        <extracomment>A column without a name; %2 is what stands first in it.</extracomment>
+        <translation>Columna %1: %2</translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation>Columna %1</translation>
+    </message>
+    <message>
+        <source>Shown: %1 of %2 rows, those that want a second look first.</source>
+        <extracomment>%1 and %2 are numbers of rows.</extracomment>
+        <translation>Se muestran: %1 de %2 filas, primero las que piden otra mirada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Import %n student(s)</source>
+        <translation>
+            <numerusform>Importar %n estudiante</numerusform>
+            <numerusform>Importar %n estudiantes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Import</source>
+        <translation>Importar</translation>
+    </message>
+    <message>
+        <source>Point out above which column holds the students’ names.</source>
+        <translation>Señale arriba qué columna contiene los nombres de los estudiantes.</translation>
+    </message>
+    <message>
+        <source>Point out above which column holds the students’ ids.</source>
+        <translation>Señale arriba qué columna contiene los identificadores de los estudiantes.</translation>
+    </message>
+    <message>
+        <source>Import a roster</source>
+        <translation>Importar una lista de estudiantes</translation>
+    </message>
+    <message>
+        <source>A CSV file in UTF-8: the first line names the columns, each further line is a student with an id and a name. A OneRoster users.csv is understood as it is. Passwords are never read, and nothing is saved before you have seen it here.</source>
+        <translation>Un archivo CSV en UTF-8: la primera línea nombra las columnas y cada línea siguiente es un estudiante con identificador y nombre. Un users.csv de OneRoster se entiende tal cual. Las contraseñas no se leen nunca, y no se guarda nada antes de que usted lo haya visto aquí.</translation>
+    </message>
+    <message>
+        <source>No file is chosen yet.</source>
+        <translation>Todavía no se ha elegido archivo.</translation>
+    </message>
+    <message>
+        <source>Choose a file…</source>
+        <translation>Elegir un archivo…</translation>
+    </message>
+    <message>
+        <source>Reading the file</source>
+        <translation>Leyendo el archivo</translation>
+    </message>
+    <message>
+        <source>Column of the file for: %1</source>
+        <extracomment>%1 is what is meant, as &quot;Family name&quot;.</extracomment>
+        <translation>Columna del archivo para: %1</translation>
+    </message>
+    <message>
+        <source>What each row of the file will do</source>
+        <translation>Qué hará cada fila del archivo</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
+    <name>fb::RosterWords</name>
+    <message>
+        <source>New</source>
+        <translation>Nuevo</translation>
+    </message>
+    <message>
+        <source>Changed</source>
+        <translation>Cambiado</translation>
+    </message>
+    <message>
+        <source>The same as before</source>
+        <translation>Igual que antes</translation>
+    </message>
+    <message>
+        <source>Left out: same id as line %1</source>
+        <translation>Omitido: mismo identificador que la línea %1</translation>
+    </message>
+    <message>
+        <source>Left out: no id</source>
+        <translation>Omitido: sin identificador</translation>
+    </message>
+    <message>
+        <source>Left out: the id is too long</source>
+        <translation>Omitido: identificador demasiado largo</translation>
+    </message>
+    <message>
+        <source>Left out: no name</source>
+        <translation>Omitido: sin nombre</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <extracomment>%1 is a number: so much more time.</extracomment>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Qué hace</translation>
+    </message>
+    <message>
+        <source>%1; extra time unclear: %2</source>
+        <extracomment>%1 is &quot;New&quot;, &quot;Changed&quot; or &quot;The same as before&quot;; %2 is what the file says.</extracomment>
+        <translation>%1; tiempo adicional poco claro: %2</translation>
+    </message>
+    <message>
+        <source>Id</source>
+        <translation>Identificador</translation>
+    </message>
+    <message>
+        <source>Family name</source>
+        <translation>Apellidos</translation>
+    </message>
+    <message>
+        <source>Given name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Full name</source>
+        <translation>Nombre completo</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <extracomment>Of a course: the group a student belongs to.</extracomment>
+        <translation>Grupo</translation>
+    </message>
+    <message>
+        <source>Extra time</source>
+        <translation>Tiempo adicional</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <translation>
+            <numerusform>%n nuevo</numerusform>
+            <numerusform>%n nuevos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n changed</source>
+        <translation>
+            <numerusform>%n cambiado</numerusform>
+            <numerusform>%n cambiados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n the same as before</source>
+        <translation>
+            <numerusform>%n igual que antes</numerusform>
+            <numerusform>%n iguales que antes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n doubled and left out</source>
+        <translation>
+            <numerusform>%n repetido y omitido</numerusform>
+            <numerusform>%n repetidos y omitidos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a usable id and left out</source>
+        <translation>
+            <numerusform>%n sin identificador válido y omitido</numerusform>
+            <numerusform>%n sin identificador válido y omitidos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n without a name and left out</source>
+        <translation>
+            <numerusform>%n sin nombre y omitido</numerusform>
+            <numerusform>%n sin nombre y omitidos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with an extra time that is unclear</source>
+        <translation>
+            <numerusform>%n con un tiempo adicional poco claro</numerusform>
+            <numerusform>%n con tiempos adicionales poco claros</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of another role and passed over</source>
+        <translation>
+            <numerusform>%n con otra función, pasado por alto</numerusform>
+            <numerusform>%n con otra función, pasados por alto</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No students</source>
+        <translation>Ningún estudiante</translation>
     </message>
 </context>
 <context>
@@ -3829,6 +6914,284 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::SavedPanel</name>
+    <message>
+        <source>Signed and saved</source>
+        <translation>Firmado y guardado</translation>
+    </message>
+    <message>
+        <source>Next student</source>
+        <translation>Siguiente estudiante</translation>
+    </message>
+    <message>
+        <source>Print…</source>
+        <translation>Imprimir…</translation>
+    </message>
+    <message>
+        <source>Save as PDF…</source>
+        <translation>Guardar como PDF…</translation>
+    </message>
+    <message>
+        <source>Back to the desk</source>
+        <translation>Volver a la mesa</translation>
+    </message>
+    <message>
+        <source>By %1, %2.</source>
+        <extracomment>%1 names who signed, %2 is date and time.</extracomment>
+        <translation>Por %1, %2.</translation>
+    </message>
+    <message>
+        <source>Log: %1</source>
+        <extracomment>%1 is the beginning of a check number that stands on the printed sheet too.</extracomment>
+        <translation>Bitácora: %1</translation>
+    </message>
+    <message>
+        <source>Next student: %1</source>
+        <extracomment>Begins the check-off of whoever is due; %1 is the name.</extracomment>
+        <translation>Siguiente estudiante: %1</translation>
+    </message>
+</context>
+<context>
+    <name>fb::SheetDialog</name>
+    <message>
+        <source>The sheet has no title; give it one.</source>
+        <translation>La ficha no tiene título; póngale uno.</translation>
+    </message>
+    <message>
+        <source>The title is too long; shorten it.</source>
+        <translation>El título es demasiado largo; acórtelo.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+    <message>
+        <source>Edit the sheet</source>
+        <translation>Editar la ficha</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Título</translation>
+    </message>
+    <message>
+        <source>Title of the sheet</source>
+        <translation>Título de la ficha</translation>
+    </message>
+    <message>
+        <source>Invented, to try out</source>
+        <extracomment>Of a sheet: sample data, not a lab&apos;s own.</extracomment>
+        <translation>Inventada, para probar</translation>
+    </message>
+    <message>
+        <source>Items on screen</source>
+        <extracomment>Parts of the sheet, as tabs.</extracomment>
+        <translation>Ejercicios en pantalla</translation>
+    </message>
+    <message>
+        <source>Patients and time</source>
+        <translation>Pacientes y tiempo</translation>
+    </message>
+    <message>
+        <source>Steps on the manikin</source>
+        <translation>Pasos en el maniquí</translation>
+    </message>
+    <message>
+        <source>Passing and attempts</source>
+        <translation>Superación e intentos</translation>
+    </message>
+    <message>
+        <source>Open a file…</source>
+        <translation>Abrir un archivo…</translation>
+    </message>
+    <message>
+        <source>Save as a file…</source>
+        <translation>Guardar en un archivo…</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Use this sheet</source>
+        <translation>Usar esta ficha</translation>
+    </message>
+</context>
+<context>
+    <name>fb::SheetDraw</name>
+    <message>
+        <source>Patients</source>
+        <translation>Pacientes</translation>
+    </message>
+    <message>
+        <source>Seed of these patients</source>
+        <translation>Semilla de estos pacientes</translation>
+    </message>
+    <message>
+        <source>Time for each item</source>
+        <translation>Tiempo por ejercicio</translation>
+    </message>
+    <message>
+        <source>Time on screen in all</source>
+        <translation>Tiempo total en pantalla</translation>
+    </message>
+    <message>
+        <source>Time on the manikin</source>
+        <translation>Tiempo en el maniquí</translation>
+    </message>
+    <message>
+        <source>To be held after injecting</source>
+        <extracomment>How long the needle stays after injecting, with the Z-track.</extracomment>
+        <translation>Mantener la aguja tras inyectar</translation>
+    </message>
+    <message>
+        <source> s</source>
+        <extracomment>After a number of seconds.</extracomment>
+        <translation> s</translation>
+    </message>
+</context>
+<context>
+    <name>fb::SheetItems</name>
+    <message>
+        <source>Items</source>
+        <translation>Ejercicios</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <extracomment>Moves an item of the list.</extracomment>
+        <translation>Subir</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <extracomment>Moves an item of the list.</extracomment>
+        <translation>Bajar</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Lado</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Vista</translation>
+    </message>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
+    </message>
+    <message>
+        <source>Found by the student’s own hand</source>
+        <translation>Localizada con la mano del estudiante</translation>
+    </message>
+    <message>
+        <source>Either, drawn with the patient</source>
+        <extracomment>The side of the body is drawn with each patient.</extracomment>
+        <translation>Cualquiera, sale con el paciente</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <extracomment>One item of a sheet: its number and what is asked.</extracomment>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>fb::SheetRules</name>
+    <message>
+        <source>Score to reach</source>
+        <translation>Puntuación que alcanzar</translation>
+    </message>
+    <message>
+        <source>A step that was prompted counts</source>
+        <translation>Un paso hecho con indicación vale</translation>
+    </message>
+    <message>
+        <source>An item counts as so many steps</source>
+        <extracomment>Points of one item on screen, where one step on the manikin counts one.</extracomment>
+        <translation>Un ejercicio vale tantos pasos</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <extracomment>After a number.</extracomment>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>Whatever the score: a critical step missed, an unsafe mark, an unsafe order, a safety stop or too little time is no pass.</source>
+        <translation>Sea cual sea la puntuación: con un paso crítico omitido, una marca insegura, un orden inseguro, una parada de seguridad o falta de tiempo no se supera.</translation>
+    </message>
+    <message>
+        <source>Attempts</source>
+        <translation>Intentos</translation>
+    </message>
+    <message>
+        <source>Days between two attempts, at least</source>
+        <translation>Días entre dos intentos, como mínimo</translation>
+    </message>
+    <message>
+        <source>Practice is signed before the next attempt</source>
+        <translation>La práctica se firma antes del intento siguiente</translation>
+    </message>
+    <message>
+        <source>A second assessor watches the last attempt</source>
+        <translation>Una segunda persona evaluadora observa el último intento</translation>
+    </message>
+    <message>
+        <source>Not coming uses up an attempt</source>
+        <translation>No presentarse gasta un intento</translation>
+    </message>
+</context>
+<context>
+    <name>fb::SheetSteps</name>
+    <message>
+        <source>The lab’s protocol</source>
+        <translation>El protocolo del laboratorio</translation>
+    </message>
+    <message>
+        <source>The skin is cleaned</source>
+        <translation>Se limpia la piel</translation>
+    </message>
+    <message>
+        <source>The skin is shifted and the needle held (Z-track)</source>
+        <translation>Se desplaza la piel y se mantiene la aguja (técnica en Z)</translation>
+    </message>
+    <message>
+        <source>The student aspirates</source>
+        <translation>El estudiante aspira</translation>
+    </message>
+    <message>
+        <source>The drug is drawn up through a filter needle</source>
+        <translation>El fármaco se carga con aguja con filtro</translation>
+    </message>
+    <message>
+        <source>Watch all steps</source>
+        <extracomment>Of the steps on the manikin.</extracomment>
+        <translation>Observar todos los pasos</translation>
+    </message>
+    <message>
+        <source>Watch none</source>
+        <translation>No observar ninguno</translation>
+    </message>
+    <message>
+        <source>critical</source>
+        <extracomment>A step without which there is no pass.</extracomment>
+        <translation>crítico</translation>
+    </message>
+    <message>
+        <source>Critical: %1</source>
+        <extracomment>%1 is the name of a step.</extracomment>
+        <translation>Crítico: %1</translation>
+    </message>
+</context>
+<context>
     <name>fb::SidePicker</name>
     <message>
         <source>Two figures facing you</source>
@@ -3849,6 +7212,22 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Figure with hip and thigh on your right marked</source>
         <translation>Figura con la cadera y el muslo de su derecha señalados</translation>
+    </message>
+</context>
+<context>
+    <name>fb::SignPanel</name>
+    <message>
+        <source>Assessor</source>
+        <translation>Persona evaluadora</translation>
+    </message>
+    <message>
+        <source>Second assessor, for the last attempt</source>
+        <translation>Segunda persona evaluadora, para el último intento</translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <extracomment>An assessor puts their name to a check-off.</extracomment>
+        <translation>Firmar</translation>
     </message>
 </context>
 <context>
@@ -4638,6 +8017,108 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::StepList</name>
+    <message>
+        <source>%1 of %2</source>
+        <extracomment>Of a group of steps: so many have been said, of so many.</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>fb::StepPanel</name>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>A key, then what it does: &quot;1 Done&quot;.</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>This step: %1</source>
+        <translation>Este paso: %1</translation>
+    </message>
+    <message>
+        <source>R Remark</source>
+        <extracomment>The key R, then what it does.</extracomment>
+        <translation>R Observación</translation>
+    </message>
+    <message>
+        <source>Remark on this step</source>
+        <translation>Observación sobre este paso</translation>
+    </message>
+</context>
+<context>
+    <name>fb::StepRow</name>
+    <message>
+        <source>%1 (critical)</source>
+        <extracomment>An observed step that must not be missed; %1 is its name.</extracomment>
+        <translation>%1 (crítico)</translation>
+    </message>
+    <message>
+        <source>%1: nothing said yet</source>
+        <extracomment>Told to a screen reader of a step; %1 is its name.</extracomment>
+        <translation>%1: aún sin valorar</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <extracomment>%1 is a step, %2 is &quot;not done&quot;.</extracomment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 at %3</source>
+        <extracomment>%1 is a step, %2 is &quot;done&quot; or &quot;prompted&quot;, %3 a time such as 4:07.</extracomment>
+        <translation>%1: %2 a los %3</translation>
+    </message>
+    <message>
+        <source>Remark on: %1</source>
+        <translation>Observación sobre: %1</translation>
+    </message>
+    <message>
+        <source>Remark, then Enter</source>
+        <translation>Observación y después Intro</translation>
+    </message>
+</context>
+<context>
+    <name>fb::Stopwatch</name>
+    <message>
+        <source>%1 s</source>
+        <extracomment>Seconds.</extracomment>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>Held after injecting</source>
+        <extracomment>How long the needle is held in place after injecting, and how long is asked, s.</extracomment>
+        <translation>Mantenida tras inyectar</translation>
+    </message>
+    <message>
+        <source>Held for less than the %1 s asked</source>
+        <translation>Mantenida menos de los %1 s pedidos</translation>
+    </message>
+    <message>
+        <source>Held after injecting, asked %1 s</source>
+        <translation>Mantenida tras inyectar, se piden %1 s</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <extracomment>The stopwatch.</extracomment>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Again</source>
+        <translation>Otra vez</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Poner en marcha</translation>
+    </message>
+    <message>
+        <source>Stop the stopwatch (space bar)</source>
+        <translation>Parar el cronómetro (barra espaciadora)</translation>
+    </message>
+    <message>
+        <source>Start the stopwatch (space bar)</source>
+        <translation>Poner en marcha el cronómetro (barra espaciadora)</translation>
+    </message>
+</context>
+<context>
     <name>fb::SummaryPage</name>
     <message>
         <source>%1 %</source>
@@ -4697,6 +8178,72 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>%1 of %2 found, built and marked right</source>
         <extracomment>The headline of a run by hand: of how many requests every part was right.</extracomment>
         <translation>%1 de %2 localizados, construidos y marcados bien</translation>
+    </message>
+</context>
+<context>
+    <name>fb::TimeStrip</name>
+    <message>
+        <source>%1 left for this item</source>
+        <extracomment>Time that is left, as 1:30.</extracomment>
+        <translation>Quedan %1 para este ejercicio</translation>
+    </message>
+    <message>
+        <source>%1 left in all</source>
+        <translation>Quedan %1 en total</translation>
+    </message>
+    <message>
+        <source>Show the time</source>
+        <translation>Mostrar el tiempo</translation>
+    </message>
+    <message>
+        <source>Pause…</source>
+        <extracomment>Asks for the reason first.</extracomment>
+        <translation>Pausa…</translation>
+    </message>
+    <message>
+        <source>The time for the last item was up.</source>
+        <translation>Se acabó el tiempo del último ejercicio.</translation>
+    </message>
+    <message>
+        <source>Time left</source>
+        <translation>Tiempo restante</translation>
+    </message>
+    <message>
+        <source>Item %1 of %2</source>
+        <translation>Ejercicio %1 de %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s) left for this item</source>
+        <translation>
+            <numerusform>Queda %n segundo para este ejercicio</numerusform>
+            <numerusform>Quedan %n segundos para este ejercicio</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s) left in all</source>
+        <translation>
+            <numerusform>Queda %n segundo en total</numerusform>
+            <numerusform>Quedan %n segundos en total</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::VerifyCommand</name>
+    <message>
+        <source>%1
+Whole, and the log follows from its first entry to its last.
+Log entries          %2
+Head of the log      %3
+Signed check-offs    %4
+Answers              %5
+</source>
+        <translation>%1
+Completo, y la bitácora encaja de la primera entrada a la última.
+Entradas             %2
+Cabeza               %3
+Evaluaciones         %4
+Respuestas           %5
+</translation>
     </message>
 </context>
 <context>
@@ -4997,6 +8544,32 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
 (fingerbreadth --help muestra la línea de órdenes.)
 
 </translation>
+    </message>
+</context>
+<context>
+    <name>fb::fields::TimeField</name>
+    <message>
+        <source> min</source>
+        <extracomment>After a number of minutes.</extracomment>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source> s</source>
+        <extracomment>After a number of seconds.</extracomment>
+        <translation> s</translation>
+    </message>
+    <message>
+        <source>%1, minutes</source>
+        <extracomment>%1 is what is timed: &quot;Time for each item&quot;.</extracomment>
+        <translation>%1, minutos</translation>
+    </message>
+    <message>
+        <source>%1, seconds</source>
+        <translation>%1, segundos</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>sin límite</translation>
     </message>
 </context>
 </TS>

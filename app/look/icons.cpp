@@ -12,9 +12,10 @@ namespace fb {
 namespace icons_detail {
 
 inline constexpr std::array<const char*, kIconCount> kFiles{
-    "layer-skin", "layer-muscle", "layer-nerves", "layer-bone", "on-target", "acceptable", "off-target",
-    "unsafe",     "zoom-in",      "zoom-out",     "zoom-whole", "left",      "right",      "caution",
-    "done",       "undo",         "redo",         "start-over", "watch",     "application"};
+    "layer-skin", "layer-muscle", "layer-nerves", "layer-bone", "on-target",  "acceptable",
+    "off-target", "unsafe",       "zoom-in",      "zoom-out",   "zoom-whole", "left",
+    "right",      "caution",      "done",         "undo",       "redo",       "start-over",
+    "watch",      "prompted",     "not-done",     "remark",     "application"};
 
 QByteArray drawing(Icon icon, const QColor& colour)
 {
@@ -94,12 +95,16 @@ QPixmap pixmapFor(Icon icon, const QColor& colour, int pixels, double devicePixe
     QPixmap pixmap(QSize(pixels, pixels) * devicePixelRatio);
     pixmap.setDevicePixelRatio(devicePixelRatio);
     pixmap.fill(Qt::transparent);
-    QSvgRenderer renderer(icons_detail::drawing(icon, colour));
-    if (!renderer.isValid())
-        return pixmap;
     QPainter painter(&pixmap);
-    renderer.render(&painter, QRectF(0, 0, pixels, pixels));
+    paintIcon(painter, icon, colour, QRectF(0, 0, pixels, pixels));
     return pixmap;
+}
+
+void paintIcon(QPainter& painter, Icon icon, const QColor& colour, const QRectF& at)
+{
+    QSvgRenderer renderer(icons_detail::drawing(icon, colour));
+    if (renderer.isValid())
+        renderer.render(&painter, at);
 }
 
 QIcon iconFor(Icon icon, const Scheme& scheme)

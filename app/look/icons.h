@@ -8,6 +8,8 @@
 #include "app/look/palette.h"
 #include "core/grade/grade.h"
 
+class QPainter;
+
 namespace fb {
 
 enum class Icon {
@@ -30,6 +32,9 @@ enum class Icon {
     Redo,
     StartOver,  // back to the beginning of a stage
     Watch,      // an eye
+    Prompted,   // a word said to the student
+    NotDone,    // a cross
+    Remark,     // a pencil
     Application
 };
 
@@ -43,5 +48,7 @@ inline constexpr int kIconCount = static_cast<int>(Icon::Application) + 1;
 
 // One picture of a size in device-independent pixels, drawn at the given device pixel ratio.
 [[nodiscard]] QPixmap pixmapFor(Icon icon, const QColor& colour, int pixels, double devicePixelRatio = 1.0);
+// As lines, for paper; in any thread.
+void paintIcon(QPainter& painter, Icon icon, const QColor& colour, const QRectF& at);
 
 }  // namespace fb

@@ -27,7 +27,7 @@ inline constexpr int kBroad = 44;
 // any time: everything on screen follows.
 //
 // Widgets ask for a role by the property "look": on a QLabel "title", "request", "small" or
-// "caution"; on a QPushButton "main" for the one main action of a page; on a QToolButton
+// "caution", and "display" or "large" for what is read standing; on a QPushButton "main" for the one main action of a page; on a QToolButton
 // "layer" for a button that stays down; on a QFrame "rule" for a hairline.
 void applyStyle(QApplication& application, const Scheme& scheme, double textScale,
                 Reach reach = Reach::Compact);

@@ -12,8 +12,10 @@ namespace sheet_detail {
 inline constexpr const char* kText = R"(
 QToolTip { background: @panel@; color: @ink@; border: 1px solid @line@; padding: 5px 8px; }
 QLabel { background: transparent; color: @ink@; }
-QLabel[look="title"], QLabel[look="request"] { font-family: "EB Garamond", "Noto Serif", serif; }
+QLabel[look="title"], QLabel[look="request"], QLabel[look="display"] { font-family: "EB Garamond", "Noto Serif", serif; }
+QLabel[look="display"] { font-size: @display@px; }
 QLabel[look="title"] { font-size: @title@px; }
+QLabel[look="large"] { font-size: @large@px; }
 QLabel[look="request"] { font-size: @request@px; }
 QLabel[look="small"], QLabel[look="caution"] { font-size: @small@px; color: @quiet@; }
 QFrame[look="rule"] { background: @line@; border: none; max-height: 1px; min-height: 1px; }
@@ -104,6 +106,10 @@ QProgressBar::chunk { background: @accent@; }
 QSplitter::handle { background: @line@; }
 )";
 
+// Pixels at 100 percent: what is read standing, a step away from the screen.
+constexpr double kDisplay = 44.0;
+constexpr double kLarge = 19.0;
+
 QColor between(const QColor& a, const QColor& b, double share)
 {
     return QColor::fromRgbF(static_cast<float>(a.redF() + (b.redF() - a.redF()) * share),
@@ -121,7 +127,7 @@ QString filled(QString text, const Scheme& s, double textScale, Reach reach)
     const auto number = [](int n) { return QString::number(n); };
     const QString tint = s.isDark() ? QStringLiteral("pale") : QStringLiteral("ink");
     const QString untint = s.isDark() ? QStringLiteral("ink") : QStringLiteral("pale");
-    const std::array<std::pair<const char*, QString>, 31> words{{
+    const std::array<std::pair<const char*, QString>, 33> words{{
         {"window", s.window.name()},
         {"paper", s.paper.name()},
         {"panel", s.panel.name()},
@@ -138,6 +144,8 @@ QString filled(QString text, const Scheme& s, double textScale, Reach reach)
         {"chosen", between(s.window, s.accent, 0.16).name()},
         {"accentHover", between(s.accent, s.ink, 0.25).name()},
         {"faint", between(s.window, s.ink, 0.45).name()},
+        {"display", number(qRound(kDisplay * textScale))},
+        {"large", number(qRound(kLarge * textScale))},
         {"title", type(Type::Title)},
         {"request", type(Type::Request)},
         {"small", type(Type::Small)},

@@ -34,16 +34,20 @@ public:
             if (!words.isEmpty())
                 return words;
         }
-        return byHandFault(m_problem, {m_where, m_what, m_low, m_high});
+        const ShownFault fault{m_where, m_what, m_low, m_high};
+        const QString words = byHandFault(m_problem, fault);
+        return words.isEmpty() ? checkOffFault(m_problem, fault) : words;
     }
 
 private:
-    // Somebody else's text: one line, no longer than a glance takes in.
+    // Somebody else's text: one line, no longer than a glance takes in. Of a path the end tells the most.
     static QString shown(const std::string& text)
     {
         constexpr qsizetype kLongest = 120;
         QString line = QString::fromStdString(text).simplified();
-        return line.size() > kLongest ? line.left(kLongest - 1) + QChar(0x2026) : line;
+        constexpr qsizetype kHead = kLongest / 2;
+        return line.size() > kLongest ? line.left(kHead) + QChar(0x2026) + line.right(kLongest - kHead - 1)
+                                      : line;
     }
 
     // Where a range is told, a number beside it takes the same form.

@@ -21,4 +21,7 @@ struct ShownFault {
 // other problem.
 [[nodiscard]] QString byHandFault(Problem problem, const ShownFault& fault);
 
+// The same of check-offs, their files, records and lock.
+[[nodiscard]] QString checkOffFault(Problem problem, const ShownFault& fault);
+
 }  // namespace fb

@@ -34,6 +34,47 @@ QString notWhole(const ShownFault& fault)
                : FaultWordsByHand::tr("The construction is not whole; set “%1”, then go on.").arg(part);
 }
 
+// The same code is raised by both files that are kept.
+bool isRecords(const ShownFault& fault) { return fault.where.endsWith(QLatin1String("records.db")); }
+
+QString profile(Problem problem, const ShownFault& fault)
+{
+    if (problem == Problem::StoreNotWritable)
+        return FaultWordsByHand::tr("Your profile cannot be saved in %1; check that you may write there and "
+                                    "that there is room.")
+            .arg(fault.where);
+    if (problem == Problem::StoreTooNew)
+        return FaultWordsByHand::tr("The saved profile %1 was written by a newer version of this program; "
+                                    "use that version, or move the file away.")
+            .arg(fault.where);
+    return fault.what.isEmpty()
+               ? FaultWordsByHand::tr("The saved profile %1 is damaged and cannot be read; enter your "
+                                      "measures again.")
+                     .arg(fault.where)
+               : FaultWordsByHand::tr("The saved profile %1 is damaged and was put aside as %2; enter your "
+                                      "measures again.")
+                     .arg(fault.where, fault.what);
+}
+
+QString records(Problem problem, const ShownFault& fault)
+{
+    if (problem == Problem::StoreNotWritable)
+        return FaultWordsByHand::tr("The records of check-offs cannot be saved in %1; check that you may "
+                                    "write there and that there is room.")
+            .arg(fault.where);
+    if (problem == Problem::StoreTooNew)
+        return FaultWordsByHand::tr("The records %1 were written by a newer version of this program and were "
+                                    "left untouched; use that version to read them.")
+            .arg(fault.where);
+    return fault.what.isEmpty()
+               ? FaultWordsByHand::tr("The records %1 are damaged and cannot be read; restore the last "
+                                      "backup.")
+                     .arg(fault.where)
+               : FaultWordsByHand::tr("The records %1 are damaged and were put aside as %2; restore the "
+                                      "last backup.")
+                     .arg(fault.where, fault.what);
+}
+
 }  // namespace fault_by_hand_detail
 
 QString byHandFault(Problem problem, const ShownFault& fault)
@@ -60,21 +101,8 @@ QString byHandFault(Problem problem, const ShownFault& fault)
         return FaultWordsByHand::tr("Nothing is felt yet; press on the skin first, then plant a flag "
                                     "there.");
     case Problem::StoreNotWritable:
-        return FaultWordsByHand::tr("Your profile cannot be saved in %1; check that you may write there and "
-                                    "that there is room.")
-            .arg(fault.where);
     case Problem::StoreBroken:
-        return fault.what.isEmpty()
-                   ? FaultWordsByHand::tr("The saved profile %1 is damaged and cannot be read; enter your "
-                                          "measures again.")
-                         .arg(fault.where)
-                   : FaultWordsByHand::tr("The saved profile %1 is damaged and was put aside as %2; enter "
-                                          "your measures again.")
-                         .arg(fault.where, fault.what);
-    case Problem::StoreTooNew:
-        return FaultWordsByHand::tr("The saved profile %1 was written by a newer version of this program; "
-                                    "use that version, or move the file away.")
-            .arg(fault.where);
+    case Problem::StoreTooNew: return isRecords(fault) ? records(problem, fault) : profile(problem, fault);
     default: return {};
     }
 }

@@ -10,7 +10,7 @@
 
 #include "tests/support/translation_file.h"
 
-namespace fb::test {
+namespace fb::test::glossary_tests {
 
 namespace glossary_test {
 
@@ -112,4 +112,4 @@ TEST(GlossaryTest, ATermOfAnEnglishTextIsSaidByItsSpanishTerm)
     EXPECT_GT(used, 100) << "the glossary touches next to nothing";
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::glossary_tests

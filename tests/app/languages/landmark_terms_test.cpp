@@ -10,7 +10,7 @@
 #include "app/words/landmark_words.h"
 #include "tests/support/translation_file.h"
 
-namespace fb::test {
+namespace fb::test::landmark_terms_tests {
 
 namespace landmark_terms_test {
 
@@ -83,4 +83,4 @@ TEST(LandmarkTermsTest, SpanishHasItsOwnShortFormsAndForgivesMissingAccents)
     EXPECT_EQ(means("trocanter menor", Site::Ventrogluteal), static_cast<int>(Landmark::LesserTrochanter));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::landmark_terms_tests

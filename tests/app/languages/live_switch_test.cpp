@@ -11,7 +11,7 @@
 #include "tests/support/said.h"
 #include "tests/support/window_walk.h"
 
-namespace fb::test {
+namespace fb::test::live_switch_tests {
 
 namespace live_switch_test {
 
@@ -216,4 +216,4 @@ TEST_F(LiveSwitchTest, AWindowOpenedInSpanishSaysWhatASwitchedOneSays)
     expectEqual(opened, saidBy(open.window()), "opened in Spanish");
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::live_switch_tests

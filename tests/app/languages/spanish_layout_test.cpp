@@ -9,7 +9,7 @@
 #include "tests/support/layout_audit.h"
 #include "tests/support/window_walk.h"
 
-namespace fb::test {
+namespace fb::test::spanish_layout_tests {
 
 namespace spanish_layout_test {
 
@@ -115,4 +115,4 @@ INSTANTIATE_TEST_SUITE_P(Languages, SpanishLayoutTest,
                                            Screen{"Desk3840LargeText", {3840, 2160}, 200}),
                          [](const auto& each) { return std::string(each.param.name); });
 
-}  // namespace fb::test
+}  // namespace fb::test::spanish_layout_tests

@@ -14,7 +14,7 @@
 
 #include "tests/support/translation_file.h"
 
-namespace fb::test {
+namespace fb::test::translation_files_tests {
 
 namespace translation_files_test {
 
@@ -159,4 +159,4 @@ TEST(TranslationFilesTest, APluralSaysItsNumber)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::translation_files_tests

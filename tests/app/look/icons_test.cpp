@@ -6,6 +6,8 @@
 #include <array>
 #include <set>
 
+namespace icons_test {
+
 namespace {
 
 using namespace fb;
@@ -91,3 +93,5 @@ TEST(IconsTest, ADisabledIconIsPaler)
 }
 
 }  // namespace
+
+}  // namespace icons_test

@@ -9,6 +9,8 @@
 
 #include "core/session/request.h"
 
+namespace palette_test {
+
 namespace {
 
 using namespace fb;
@@ -200,3 +202,5 @@ TEST(PaletteTest, BonesAreTheSameInEverySkin)
 }
 
 }  // namespace
+
+}  // namespace palette_test

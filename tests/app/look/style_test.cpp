@@ -18,6 +18,8 @@
 
 #include "app/look/type.h"
 
+namespace style_test {
+
 namespace {
 
 using namespace fb;
@@ -133,3 +135,5 @@ TEST_F(StyleTest, TheSheetHasNoHolesAndNamesOnlyDrawingsThatShip)
 }
 
 }  // namespace
+
+}  // namespace style_test

@@ -4,6 +4,8 @@
 
 #include <limits>
 
+namespace type_test {
+
 namespace {
 
 using namespace fb;
@@ -45,3 +47,5 @@ TEST(TypeTest, OnlyNamesOnThePlateAreItalic)
 }
 
 }  // namespace
+
+}  // namespace type_test

@@ -9,7 +9,7 @@
 #include "core/site/locate.h"
 #include "tests/support/core_atlas.h"
 
-namespace fb::test {
+namespace fb::test::build_words_tests {
 
 namespace build_words_test {
 
@@ -153,4 +153,4 @@ TEST(BuildWordsTest, TheHandThatIsShownBelongsToTheHip)
     EXPECT_NE(watchCaption(short_, index), watchCaption(right, index));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::build_words_tests

@@ -10,7 +10,7 @@
 
 #include "tests/support/core_atlas.h"
 
-namespace fb::test {
+namespace fb::test::by_hand_words_tests {
 
 namespace by_hand_words_test {
 
@@ -158,4 +158,4 @@ TEST(ByHandWordsTest, AConstructionThatIsOnlyNotedIsSaidToBe)
     EXPECT_FALSE(notedOnlySentence(defaultPolicy().with(PolicyKey::BuildCounts, 0.0)).isEmpty());
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::by_hand_words_tests

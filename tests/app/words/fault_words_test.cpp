@@ -8,7 +8,7 @@
 
 #include "core/basics/enums.h"
 
-namespace fb {
+namespace fb::fault_words_tests {
 
 namespace fault_words_test {
 
@@ -166,4 +166,4 @@ TEST(FaultWordsTest, APercentSignInForeignTextIsNotReplaced)
     EXPECT_TRUE(text.contains(QStringLiteral("“%1 %2”"))) << text.toStdString();
 }
 
-}  // namespace fb
+}  // namespace fb::fault_words_tests

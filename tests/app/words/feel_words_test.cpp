@@ -10,7 +10,7 @@
 #include "core/site/locate.h"
 #include "tests/support/core_atlas.h"
 
-namespace fb::test {
+namespace fb::test::feel_words_tests {
 
 namespace feel_words_test {
 
@@ -158,4 +158,4 @@ TEST(FeelWordsTest, NumbersFollowTheLocale)
     EXPECT_EQ(followedText(Cm{4.2}), QStringLiteral("An edge, followed for 4,2 cm"));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::feel_words_tests

@@ -4,7 +4,7 @@
 
 #include <QSet>
 
-namespace fb::test {
+namespace fb::test::finding_words_tests {
 
 namespace finding_words_test {
 
@@ -94,4 +94,4 @@ TEST(FindingWordsTest, AFindingOfAnotherPlaceIsToldApartFromOneThatIsNotThere)
     EXPECT_NE(named, invented);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::finding_words_tests

@@ -6,7 +6,7 @@
 #include <QSet>
 #include <vector>
 
-namespace fb::test {
+namespace fb::test::grade_words_tests {
 
 namespace grade_words_test {
 
@@ -163,4 +163,4 @@ TEST(GradeWordsTest, TheLeanOfARunIsToldTheWayItGoes)
     EXPECT_EQ(leanSentence(Direction::None, lean), QStringLiteral("Your marks lean no particular way."));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::grade_words_tests

@@ -5,7 +5,7 @@
 #include <QSet>
 #include <map>
 
-namespace fb::test {
+namespace fb::test::landmark_words_tests {
 
 namespace landmark_words_test {
 
@@ -103,4 +103,4 @@ TEST(LandmarkWordsTest, FoldingLeavesLettersAndSingleSpaces)
     EXPECT_EQ(folded(QStringLiteral(" -- ")), std::u32string());
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::landmark_words_tests

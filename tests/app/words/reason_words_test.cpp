@@ -6,7 +6,7 @@
 #include <QSet>
 #include <vector>
 
-namespace fb::test {
+namespace fb::test::reason_words_tests {
 
 namespace reason_words_test {
 
@@ -162,4 +162,4 @@ TEST(ReasonWordsTest, WithinTheMarginTheWayIsTold)
     EXPECT_FALSE(withinMargin(Direction::None, Cm{}).contains(QStringLiteral(" cm")));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::reason_words_tests

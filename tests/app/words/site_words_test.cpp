@@ -9,7 +9,7 @@
 #include "core/site/ventrogluteal.h"
 #include "tests/support/core_atlas.h"
 
-namespace fb::test {
+namespace fb::test::site_words_tests {
 
 namespace site_words_test {
 
@@ -57,7 +57,7 @@ TEST(SiteWordsTest, EveryCodeHasWordsOfItsOwn)
     expectDistinctWords(kConventions, conventionName);
     expectDistinctWords(firstCodes<HelpLevel>(kHelpLevelCount), helpLevelName);
     expectDistinctWords(firstCodes<HazardCode>(kHazardCodeCount), hazardName);
-    expectDistinctWords(firstCodes<StepCode>(kStepCodeCount), stepName);
+    expectDistinctWords(firstCodes<StepCode>(kStepCodeCount), [](StepCode code) { return stepName(code); });
     for (const View view : kViews)
         EXPECT_FALSE(postureText(view).isEmpty());
 }
@@ -183,4 +183,4 @@ TEST(SiteWordsTest, CentimetresHaveOneDecimalOfTheLocaleAndNoNegativeZero)
     QLocale::setDefault(before);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::site_words_tests

@@ -10,7 +10,7 @@
 #include "core/site/locate.h"
 #include "tests/support/core_atlas.h"
 
-namespace fb::test {
+namespace fb::test::slip_words_tests {
 
 namespace slip_words_test {
 
@@ -186,4 +186,4 @@ TEST(SlipWordsTest, NumbersFollowTheLocale)
                     .contains(QStringLiteral("2,6 cm")));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::slip_words_tests

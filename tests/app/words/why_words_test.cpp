@@ -4,7 +4,7 @@
 
 #include <QRegularExpression>
 
-namespace fb::test {
+namespace fb::test::why_words_test {
 
 TEST(WhyWordsTest, TitleAndTextComeTogetherOrNotAtAll)
 {
@@ -34,4 +34,4 @@ TEST(WhyWordsTest, CarriesNoNumberOfItsOwn)
         EXPECT_FALSE(whyNotText(view).contains(kDigit)) << wordOf(view);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::why_words_test

@@ -1,0 +1,39 @@
+#include "app/report/sheet_flow.h"
+
+namespace fb {
+
+namespace sheet_flow_detail {
+
+// How much room a block needs together with those it must not be parted from.
+double heightTogether(const std::vector<SheetBlock>& blocks, std::size_t first)
+{
+    double height = blocks[first].height;
+    for (std::size_t i = first; blocks[i].staysWithNext && i + 1 < blocks.size(); ++i)
+        height += blocks[i + 1].before + blocks[i + 1].height;
+    return height;
+}
+
+}  // namespace sheet_flow_detail
+
+SheetPages paginated(const std::vector<SheetBlock>& blocks, double pageHeight)
+{
+    using sheet_flow_detail::heightTogether;
+    SheetPages pages(1);
+    double top = 0.0;
+    for (std::size_t i = 0; i < blocks.size(); ++i) {
+        const bool isTop = pages.back().empty();
+        const double before = isTop ? 0.0 : blocks[i].before;
+        const bool isJoined = i > 0 && blocks[i - 1].staysWithNext;
+        if (!isTop && !isJoined && top + before + heightTogether(blocks, i) > pageHeight) {
+            pages.emplace_back();
+            top = 0.0;
+        } else {
+            top += before;
+        }
+        pages.back().push_back({&blocks[i], top});
+        top += blocks[i].height;
+    }
+    return pages;
+}
+
+}  // namespace fb
