@@ -71,6 +71,7 @@ void ByHandBar::showState(const PracticeState& state)
     m_undo->setEnabled(free && byHand.canUndo);
     m_redo->setEnabled(free && byHand.canRedo);
     m_clear->setEnabled(free && byHand.canClear);
+    m_watch->setVisible(!state.exam);
     m_watch->setEnabled(free && !byHand.watched);
     m_watch->setToolTip(byHand.watched ? tr("Already shown for this request")
                                        : tr("See once how this site is found; the attempt will say so"));

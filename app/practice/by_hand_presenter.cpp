@@ -24,7 +24,8 @@ ByHandPresenter::ByHandPresenter(std::optional<Practice>& practice, PracticeStat
 
 ByHand* ByHandPresenter::hand()
 {
-    const bool free = m_state.byHand && !m_state.choosingReason && !m_state.byHand->watching;
+    const bool free = m_state.byHand && !m_state.choosingReason && !m_state.byHand->watching &&
+                      m_state.keeping == Keeping::Open;
     return free && m_practice ? m_practice->byHand() : nullptr;
 }
 
@@ -78,7 +79,8 @@ void ByHandPresenter::plant(const QString& name)
     if (!planted)
         return tell(planted.error());
     state().planted = landmark;
-    state().misspelt = match.fit == TermFit::Slip;
+    // How a name is spelled is told in practice alone.
+    state().misspelt = match.fit == TermFit::Slip && !m_state.exam;
     done();
     Q_EMIT this->planted();
 }
@@ -219,7 +221,7 @@ void ByHandPresenter::goTo(ByHandStage stage)
 
 void ByHandPresenter::watch()
 {
-    if (!hand() || !hand()->watch())
+    if (m_state.exam || !hand() || !hand()->watch())
         return;
     state().watchSteps = watchStepCount(*m_state.target);
     m_state.notice.reset();

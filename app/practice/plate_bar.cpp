@@ -85,8 +85,10 @@ void PlateBar::showState(const PracticeState& state)
     for (std::size_t i = 0; i < kPeels.size(); ++i) {
         m_peels[i]->setChecked(state.layers.contains(*layersOf(kPeels[i]).begin()));
         m_peels[i]->setEnabled(state.canPeel);
-        // While a site is found by hand nothing can be taken off, and the room is needed.
-        m_peels[i]->setVisible(!state.byHand);
+        // While a site is found by hand nothing can be taken off, and the room is needed; an exam that grants
+        // no help has nothing to offer either.
+        const bool never = state.byHand || (state.exam && state.setup.help != HelpLevel::DrawnAndNamed);
+        m_peels[i]->setVisible(!never);
     }
     m_hand->showState(state);
     m_companion->setChecked(state.companionShown);

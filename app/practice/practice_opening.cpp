@@ -54,9 +54,7 @@ void PracticePresenter::setUp(const PracticeSetup& setup, const OwnChoices& own)
 void PracticePresenter::useLibrary(const std::shared_ptr<const Library>& library,
                                    const std::optional<LabPolicy>& lab)
 {
-    m_library = library;
-    m_atlas = {};
-    m_atlas.proportions = &library->proportions();
+    lendLibrary(library);
     m_policy = library->defaultPolicy();
     if (lab && lab->policy) {
         m_policy = *lab->policy;
@@ -118,7 +116,7 @@ void PracticePresenter::open(const PracticeSetup& setup)
     m_wanted = setup;
     if (!m_practice)
         m_state.setup = setup;
-    if (!m_library) {
+    if (!m_policy) {
         Q_EMIT changed();
         return;
     }
@@ -127,6 +125,8 @@ void PracticePresenter::open(const PracticeSetup& setup)
 
 void PracticePresenter::begin(const PracticeSetup& setup)
 {
+    m_state.exam = false;
+    m_state.keeping = Keeping::Open;
     m_state.setup = setup;
     m_state.notice.reset();
     m_state.own = ownBeside(*m_policy, m_own);
@@ -200,7 +200,7 @@ void PracticePresenter::takePlates(const std::optional<Fault>& broken, View view
 
 void PracticePresenter::usePolicyFile(const QString& file)
 {
-    if (!m_library)
+    if (!m_policy)
         return;
     const int wanted = ++m_wantedPolicy;
     if (file.isEmpty())

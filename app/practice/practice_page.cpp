@@ -177,7 +177,6 @@ void PracticePage::connectAll()
 
 void PracticePage::say()
 {
-    parts::say(m_gradeButton, tr("Grade"));
     parts::say(m_withdrawButton, tr("Withdraw mark"));
     //: Opens the convention's rule and its source.
     parts::say(m_whyButton, tr("Why"));

@@ -39,6 +39,7 @@ public:
 
     void setScheme(const Scheme& scheme);
     void askNewRun();  // opens the dialog of a run's setup
+    void takeKeys();   // the focus goes to where an answer is given
 
 Q_SIGNALS:
     void handAsked(fb::RunDialog* dialog);  // the dialog wants the learner's hand looked after
@@ -61,6 +62,7 @@ private:
     void showColumn(const PracticeState& state);
     void showFeedback(const PracticeState& state);
     void showButtons(const PracticeState& state);
+    void showSaving(const PracticeState& state);
     void showWhy();
     void scrollToWhy();
     void showSummary(const PracticeState& state);
@@ -81,6 +83,7 @@ private:
     Scheme m_scheme;
     std::optional<Phase> m_shownPhase;
     int m_shownRequest = -1;
+    Keeping m_shownKeeping = Keeping::Open;
     bool m_shownChoosing = false;
     bool m_shownWatching = false;
     bool m_watchedClose = false;

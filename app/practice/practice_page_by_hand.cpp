@@ -2,6 +2,7 @@
 #include <QPushButton>
 #include <QStyle>
 #include <QToolButton>
+#include <QVBoxLayout>
 
 #include "app/practice/by_hand_bar.h"
 #include "app/practice/by_hand_column.h"
@@ -88,13 +89,15 @@ void PracticePage::showByHand(const PracticeState& state)
 {
     const bool shown = state.byHand && state.phase != Phase::PickingSide;
     m_rail->setVisible(shown);
-    m_rail->setEnabled(shown && !state.choosingReason && !state.byHand->watching);
+    const bool open = state.keeping == Keeping::Open;
+    m_rail->setEnabled(shown && open && !state.choosingReason && !state.byHand->watching);
     m_rail->showState(state);
     m_byHand->showState(state);
+    m_byHand->setEnabled(open);
     showHands(*m_plate, state);
     m_plate->setAccessibleName(plateName(state));
     lookClose(state);
-    const bool goesOn = shown && !state.choosingReason && !state.byHand->watching &&
+    const bool goesOn = shown && open && !state.choosingReason && !state.byHand->watching &&
                         state.byHand->stage != ByHandStage::Marking;
     m_goOnButton->setVisible(goesOn);
     const bool feeling = state.phase == Phase::Feeling;

@@ -55,6 +55,7 @@ void PracticePage::showState()
         m_askedChoice = asksChoice;
         focusFor(state);
     }
+    showSaving(state);
 }
 
 void PracticePage::showPlates(const PracticeState& state)
@@ -158,11 +159,15 @@ void PracticePage::showButtons(const PracticeState& state)
     const bool watching = state.byHand && state.byHand->watching;
     const bool answers = !state.graded && !state.choosingReason && !watching;
     const bool marks = answers && state.phase != Phase::Feeling && state.phase != Phase::Building;
+    const bool open = state.keeping == Keeping::Open;
+    //: In a check-off: the mark is what the student wants to be graded; nothing is told of it.
+    parts::say(m_gradeButton, state.exam ? tr("Confirm") : tr("Grade"));
     m_gradeButton->setVisible(marks);
     // By hand a grade that is asked too early is told what is missing.
-    m_gradeButton->setEnabled(state.mark.has_value() || (marks && state.byHand));
+    m_gradeButton->setEnabled(open ? state.mark.has_value() || (marks && state.byHand)
+                                   : state.keeping == Keeping::Failed);
     m_withdrawButton->setVisible(marks);
-    m_withdrawButton->setEnabled(state.mark.has_value());
+    m_withdrawButton->setEnabled(open && state.mark.has_value());
     m_refuseButton->setVisible(answers && state.setup.mix.findings);
     m_refuseButton->setEnabled(state.canRefuse);
     m_confirmButton->setVisible(state.choosingReason);
@@ -192,8 +197,14 @@ QString PracticePage::hintText(const PracticeState& state) const
         return left ? tr("First pick the figure that shows the patient's left side.")
                     : tr("First pick the figure that shows the patient's right side.");
     }
-    if (state.mark)
-        return tr("The mark can still be moved or withdrawn. Grade it when you are sure.");
+    if (state.keeping == Keeping::Saving)
+        return tr("Saving…");
+    if (state.keeping == Keeping::Failed)
+        return tr("This answer is not saved yet. Press Confirm to try again.");
+    if (state.mark) {
+        return state.exam ? tr("The mark can still be moved or withdrawn. Confirm it when you are sure.")
+                          : tr("The mark can still be moved or withdrawn. Grade it when you are sure.");
+    }
     return tr("Click the place on the plate, or move the cross with the arrow keys and press Enter.");
 }
 
@@ -225,9 +236,26 @@ void PracticePage::focusFor(const PracticeState& state)
         else if (!m_byHand->takesFocus(state))
             m_plate->setFocus();
         break;
-    case Phase::Graded: m_nextButton->setFocus(); break;
+    case Phase::Graded:
+        if (!state.exam)
+            m_nextButton->setFocus();
+        break;
     case Phase::Summary: m_summary->focusFirst(); break;
     }
+}
+
+// What could not be saved is tried again by the same key that confirmed it.
+void PracticePage::showSaving(const PracticeState& state)
+{
+    if (m_shownKeeping != state.keeping && state.keeping == Keeping::Failed)
+        m_gradeButton->setFocus();
+    m_shownKeeping = state.keeping;
+}
+
+void PracticePage::takeKeys()
+{
+    if (m_presenter.state().ready)
+        focusFor(m_presenter.state());
 }
 
 void PracticePage::makeSidePicker()

@@ -36,7 +36,7 @@ void PracticePresenter::newRun()
 
 void PracticePresenter::repeatRun()
 {
-    if (!m_practice)
+    if (!m_practice || m_state.exam)
         return;
     m_practice->repeat();
     refreshRequest();
@@ -58,7 +58,7 @@ void PracticePresenter::pickSide(Side side)
 
 void PracticePresenter::placeMark(QPointF cm)
 {
-    if (m_state.choosingReason || !isRunning(Phase::Marking))
+    if (m_state.choosingReason || m_state.keeping != Keeping::Open || !isRunning(Phase::Marking))
         return;
     const auto placed = m_practice->placeMark({cm.x(), cm.y()});
     if (placed)
@@ -70,7 +70,8 @@ void PracticePresenter::placeMark(QPointF cm)
 
 void PracticePresenter::withdrawMark()
 {
-    if (!m_state.choosingReason && m_practice && m_practice->withdrawMark())
+    const bool open = !m_state.choosingReason && m_state.keeping == Keeping::Open;
+    if (open && m_practice && m_practice->withdrawMark())
         refresh();
 }
 
@@ -78,6 +79,8 @@ void PracticePresenter::grade()
 {
     if (m_state.choosingReason || !m_practice)
         return;
+    if (m_state.keeping != Keeping::Open)
+        return confirm();
     if (m_practice->byHand()) {
         const auto graded = m_practice->gradeByHand();
         if (!graded)
@@ -86,6 +89,8 @@ void PracticePresenter::grade()
         return;
     }
     m_state.notice.reset();
+    if (m_state.exam)
+        return confirm();
     refresh();
 }
 
@@ -107,7 +112,7 @@ void PracticePresenter::refuse(FindingCode reason)
 
 void PracticePresenter::next()
 {
-    if (!isRunning(Phase::Graded))
+    if (m_state.exam || !isRunning(Phase::Graded))
         return;
     const PracticeSetup& setup = m_practice->setup();
     const int number = m_practice->request().number;

@@ -5,6 +5,8 @@
 // done is dropped, and a request whose plates are still being read is opened when they are
 // there. A call that does not fit the phase, or that core refuses, changes nothing but the
 // notice.
+//
+// In exam manner (examine) nothing is ever told of how an answer was; see PracticeState::exam.
 #pragma once
 
 #include <QObject>
@@ -41,6 +43,8 @@ public:
     // shipped policy stands in.
     void useLibrary(const std::shared_ptr<const Library>& library,
                     const std::optional<LabPolicy>& lab = std::nullopt);
+    // Only for examine(): no run can be opened.
+    void lendLibrary(const std::shared_ptr<const Library>& library);
     void tell(const Fault& fault);  // shown as the notice
     void dismissNotice();
 
@@ -65,13 +69,21 @@ public:
     void usePolicyFile(const QString& file);
     void answerOffer(bool starts);
 
+    // A check-off, from that item of the set on, by exactly this policy. Called again for every item: the
+    // one that is shown stays as it was answered until then.
+    void examine(std::vector<SetRequest> set, int from, const Policy& policy);
+    // In an exam: how the answer was graded, once it is confirmed; null before. Not for the student's eyes.
+    [[nodiscard]] const Attempt* confirmedAnswer() const;
+    // Saving shuts the item, whether or not an answer was given; Failed lets Confirm try again.
+    void setKeeping(Keeping keeping);
+
     // What is done by hand, in a run that asks for it.
     [[nodiscard]] ByHandPresenter& byHand() { return m_byHand; }
 
     void pickSide(Side side);
     void placeMark(QPointF cm);
     void withdrawMark();
-    void grade();
+    void grade();                      // in an exam: confirm
     void chooseReason(bool choosing);  // opens and closes the choice of reasons for "not here"
     void refuse(FindingCode reason);
     void next();
@@ -86,12 +98,15 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void confirmed();  // in an exam: the answer is to be kept, now or once more
 
 private:
     struct Made;
 
     void open(const PracticeSetup& setup);
     void begin(const PracticeSetup& setup);
+    void beginExam(const std::vector<SetRequest>& set, int from, const Policy& policy);
+    void confirm();
     // At once where the plates a target in this view needs are there; else when they are read.
     // Only the last one waits.
     void withPlates(View view, const std::function<void()>& then);
@@ -103,7 +118,8 @@ private:
     void changePolicy(const LabPolicy& lab);
     [[nodiscard]] bool wouldLose() const;  // something of the learner's, if the run started anew
 
-    void refresh();         // state from the practice, all but pictures
+    void refresh();  // state from the practice, all but pictures
+    void refreshByHand();
     void refreshRequest();  // what changes with the request only
     void refreshSummary();
     void refreshScenes();

@@ -118,12 +118,13 @@ void PracticePresenter::makeRunPicture()
 void PracticePresenter::refresh()
 {
     const Practice& practice = *m_practice;
-    m_state.phase = practice.phase();
+    const bool shut = m_state.keeping != Keeping::Open;
+    m_state.phase = shut ? Phase::Graded : practice.phase();
     m_state.pickedWrongSide = practice.pickedWrongSide();
     m_state.mark = practice.mark() ? std::optional(toPointF(*practice.mark())) : std::nullopt;
-    const Attempt* graded = practice.graded();
+    const Attempt* graded = m_state.exam ? nullptr : practice.graded();
     m_state.graded = graded ? std::optional(*graded) : std::nullopt;
-    const bool answering = isAnswering(practice.phase());
+    const bool answering = isAnswering(m_state.phase);
     const bool shown = practice.setup().help == HelpLevel::DrawnAndNamed && !practice.setup().byHand;
     m_state.canPeel = graded || (answering && shown);
     m_state.canRefuse = answering && practice.setup().mix.findings;
@@ -132,10 +133,22 @@ void PracticePresenter::refresh()
         m_state.others = practice_refresh_detail::othersOf(m_atlas, practice.policy(),
                                                            practice.request().patient, practice.target());
     }
-    m_byHand.refresh();
+    refreshByHand();
     refreshSummary();
     refreshScenes();
     Q_EMIT changed();
+}
+
+// What was found by hand stays in sight while the answer of an exam is on its way.
+void PracticePresenter::refreshByHand()
+{
+    if (m_state.keeping == Keeping::Open)
+        return m_byHand.refresh();
+    if (!m_state.byHand)
+        return;
+    m_state.byHand->canUndo = false;
+    m_state.byHand->canRedo = false;
+    m_state.byHand->canClear = false;
 }
 
 void PracticePresenter::refreshSummary()
@@ -258,7 +271,7 @@ void PracticePresenter::take(const Made& made)
         refreshScenes();
     } else if (made.view == m_state.request->view) {
         m_state.picture = made.picture;
-        m_state.hand = made.hand;
+        m_state.hand = m_state.exam ? nullptr : made.hand;
         m_state.handArt = made.handArt;
         m_state.fingerArt = made.fingerArt;
     } else {

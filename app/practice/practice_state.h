@@ -36,6 +36,13 @@ struct OtherPoint {
     bool shown = false;
 };
 
+// In a check-off: what becomes of the answer to the item that is shown.
+enum class Keeping {
+    Open,    // not confirmed yet
+    Saving,  // confirmed, or its time is up: on its way to the disk, and nothing can be changed
+    Failed   // could not be saved; Confirm tries again
+};
+
 struct SiteSummary {
     Site site{};
     Summary summary;
@@ -44,6 +51,11 @@ struct SiteSummary {
 struct PracticeState {
     bool ready = false;           // plates and policy are read and a run is open
     std::optional<Fault> notice;  // what went wrong last; everything else stayed as it was
+
+    // A check-off: the items of a sheet without any feedback. graded, others, hand, summary and watching
+    // are never set, and whoever gave the items goes on to the next one.
+    bool exam = false;
+    Keeping keeping = Keeping::Open;
 
     PracticeSetup setup;
     OwnChoices own;      // only what is not the policy's own

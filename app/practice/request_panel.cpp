@@ -75,6 +75,8 @@ void RequestPanel::showState(const PracticeState& state)
     const QLocale locale;
     m_counter->setText(
         tr("Request %1 of %2").arg(locale.toString(request.number + 1), locale.toString(state.setup.length)));
+    // The strip above an exam counts its items.
+    m_counter->setVisible(!state.exam);
     m_request->setText(state.setup.byHand ? findingRequestText(request.site, patient.side())
                                           : requestText(request.site, patient.side()));
     m_names[AgeField]->setText(tr("Age"));

@@ -54,9 +54,23 @@ void RunStrip::say()
     parts::say(m_replay, tr("Replay"));
     m_replay->setToolTip(tr("Start the run of this seed"));
     parts::say(m_new, tr("New run…"));
+    m_seed->setToolTip(m_seed->accessibleName());
+    fit();
+}
+
+void RunStrip::setTight(bool tight)
+{
+    m_tight = tight;
+    m_name->setVisible(!tight);
+    fit();
+}
+
+void RunStrip::fit()
+{
     constexpr int kShownDigits = 9;
-    m_seed->setFixedWidth(m_seed->fontMetrics().horizontalAdvance(QString(kShownDigits, QLatin1Char('0'))) +
-                          2 * space::kApart);
+    constexpr int kFewDigits = 6;  // one more than a fresh seed has
+    const QString digits(m_tight ? kFewDigits : kShownDigits, QLatin1Char('0'));
+    m_seed->setFixedWidth(m_seed->fontMetrics().horizontalAdvance(digits) + 2 * space::kApart);
 }
 
 void RunStrip::changeEvent(QEvent* event)

@@ -20,6 +20,7 @@ public:
 
     // What is being typed is left alone until it is asked for or the run changes.
     void showState(const PracticeState& state);
+    void setTight(bool tight);  // without the word before the seed, and room for fewer of its digits
 
 Q_SIGNALS:
     void replayAsked(const QString& seed);
@@ -31,6 +32,9 @@ protected:
 private:
     void say();
 
+    void fit();
+
+    bool m_tight = false;
     QLabel* m_name;
     QLineEdit* m_seed;
     QPushButton* m_replay;

@@ -6,6 +6,7 @@
 #include "app/shell/main_window.h"
 #include "app/shell/services.h"
 #include "tests/support/fakes.h"
+#include "tests/support/memory_records.h"
 
 namespace fb::test {
 
@@ -25,7 +26,7 @@ public:
     explicit OpenWindow(const Preferences& preferences = plainPreferences(), QSize size = {1280, 800},
                         std::uint64_t seed = 7, const Remembered& remembered = {})
         : seeds(seed),
-          services(stored(preferences), dialogs, seeds, stored(remembered))
+          services({stored(preferences), dialogs, seeds, records.clock, stored(remembered), records})
     {
         window().resize(size);
         window().show();
@@ -48,6 +49,7 @@ public:
     MemoryProfiles profiles;
     AnsweringDialogs dialogs;
     CountingSeeds seeds;
+    MemoryRecords records;
     Services services;
     bool isReady = false;  // the first picture is there
 

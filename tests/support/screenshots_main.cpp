@@ -4,6 +4,7 @@
 #include <QLocale>
 
 #include "tests/support/screenshots_by_hand.h"
+#include "tests/support/screenshots_check_off.h"
 #include "tests/support/screenshots_shot.h"
 
 namespace fb::screenshots {
@@ -149,7 +150,8 @@ int main(int argc, char** argv)
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 2 || !QDir().mkpath(arguments[1])) {
         QTextStream(stderr)
-            << "usage: screenshooter FOLDER [practice|run|side|summary|sites|looks|hand|hand-looks]"
+            << "usage: screenshooter FOLDER [practice|run|side|summary|sites|looks|hand|check-off|hand-looks|"
+               "check-off-looks]"
             << Qt::endl;
         return 2;
     }
@@ -157,14 +159,16 @@ int main(int argc, char** argv)
     const QString only = arguments.value(2);
     using namespace fb::screenshots;
     const std::pair<const char*, void (*)(const QString&)> kSets[]{
-        {"practice", shootPractice}, {"run", shootNewRun},  {"side", shootSideQuestion},
-        {"summary", shootSummary},   {"sites", shootSites}, {"looks", shootLooks},
-        {"hand", shootByHand}};
+        {"practice", shootPractice}, {"run", shootNewRun},        {"side", shootSideQuestion},
+        {"summary", shootSummary},   {"sites", shootSites},       {"looks", shootLooks},
+        {"hand", shootByHand},       {"check-off", shootCheckOff}};
     for (const auto& [name, shoot] : kSets) {
         if (only.isEmpty() || only == QLatin1String(name))
             shoot(folder);
     }
     if (only == QStringLiteral("hand-looks"))
         shootByHandLooks(folder);
+    if (only == QStringLiteral("check-off-looks"))
+        shootCheckOffLooks(folder);
     return 0;
 }

@@ -9,6 +9,7 @@
 #include "app/shell/main_window.h"
 #include "app/shell/services.h"
 #include "tests/support/fakes.h"
+#include "tests/support/memory_records.h"
 
 namespace fb::screenshots {
 
@@ -21,7 +22,7 @@ public:
     Shot(const QString& folder, const Preferences& preferences, QSize size = kDesk)
         : m_folder(folder),
           m_seeds(kSeed),
-          m_services(stored(preferences), m_dialogs, m_seeds, m_profiles)
+          m_services({stored(preferences), m_dialogs, m_seeds, m_records.clock, m_profiles, m_records})
     {
         m_services.window().resize(size);
         m_services.window().show();
@@ -29,6 +30,9 @@ public:
     }
 
     [[nodiscard]] PracticePresenter& practice() { return m_services.practice(); }
+
+    [[nodiscard]] Services& services() { return m_services; }
+    [[nodiscard]] test::MemoryRecords& records() { return m_records; }
 
     template <class Widget>
     [[nodiscard]] Widget* find(const char* name)
@@ -92,6 +96,7 @@ private:
     test::AnsweringDialogs m_dialogs;
     test::CountingSeeds m_seeds;
     test::MemoryProfiles m_profiles;
+    test::MemoryRecords m_records;
     Services m_services;
 };
 

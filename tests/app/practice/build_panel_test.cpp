@@ -13,6 +13,8 @@
 #include "app/words/build_words.h"
 #include "tests/support/hand_learner.h"
 
+namespace build_panel_test {
+
 namespace {
 
 using namespace fb;
@@ -113,3 +115,5 @@ TEST(BuildPanelTest, PartsAreListedSetAndNotSetAndCanBeTakenUpByKeys)
 }
 
 }  // namespace
+
+}  // namespace build_panel_test

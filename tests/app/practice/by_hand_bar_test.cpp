@@ -8,6 +8,8 @@
 
 #include "tests/support/hand_learner.h"
 
+namespace by_hand_bar_test {
+
 namespace {
 
 using namespace fb;
@@ -46,3 +48,5 @@ TEST(ByHandBarTest, IsHiddenWhereNothingIsFoundByHand)
 }
 
 }  // namespace
+
+}  // namespace by_hand_bar_test

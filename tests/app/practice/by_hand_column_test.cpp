@@ -6,6 +6,8 @@
 
 #include "tests/support/hand_learner.h"
 
+namespace by_hand_column_test {
+
 namespace {
 
 using namespace fb;
@@ -47,3 +49,5 @@ TEST(ByHandColumnTest, TakesTheKeysForAChoiceOnly)
 }
 
 }  // namespace
+
+}  // namespace by_hand_column_test

@@ -7,6 +7,8 @@
 #include "app/words/by_hand_words.h"
 #include "tests/support/hand_learner.h"
 
+namespace by_hand_panel_test {
+
 namespace {
 
 using namespace fb;
@@ -60,3 +62,5 @@ TEST(ByHandPanelTest, ShowsNoLineOfAnEarlierAttempt)
 }
 
 }  // namespace
+
+}  // namespace by_hand_panel_test

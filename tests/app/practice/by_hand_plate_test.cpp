@@ -7,6 +7,8 @@
 #include "app/canvas/plate_view.h"
 #include "tests/support/hand_learner.h"
 
+namespace by_hand_plate_test {
+
 namespace {
 
 using namespace fb;
@@ -48,3 +50,5 @@ TEST(ByHandPlateTest, FlagsAreSpokenOfByTheNameTheyWereGiven)
 }
 
 }  // namespace
+
+}  // namespace by_hand_plate_test

@@ -7,6 +7,8 @@
 
 #include "tests/support/hand_learner.h"
 
+namespace by_hand_presenter_test {
+
 namespace {
 
 using namespace fb;
@@ -148,3 +150,5 @@ TEST(ByHandPresenterTest, AFlawlessHandIsGradedSo)
 }
 
 }  // namespace
+
+}  // namespace by_hand_presenter_test

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+namespace by_hand_state_test {
+
 namespace {
 
 using namespace fb;
@@ -22,3 +24,5 @@ TEST(ByHandStateTest, AStageIsDoneByWhatItLeavesBehind)
 }
 
 }  // namespace
+
+}  // namespace by_hand_state_test

@@ -10,7 +10,7 @@
 #include "tests/support/layout_audit.h"
 #include "tests/support/sample_run.h"
 
-namespace fb::test {
+namespace fb::test::companion_panel_test {
 
 TEST(CompanionPanelTest, SaysWhyNotThereOnceTheMarkIsGraded)
 {
@@ -76,4 +76,4 @@ TEST(CompanionPanelTest, ItIsToLookAtOnly)
     EXPECT_FALSE(plate->accessibleName().isEmpty());
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::companion_panel_test

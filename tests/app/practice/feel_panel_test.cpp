@@ -11,6 +11,8 @@
 #include "app/words/feel_words.h"
 #include "tests/support/hand_learner.h"
 
+namespace feel_panel_test {
+
 namespace {
 
 using namespace fb;
@@ -93,3 +95,5 @@ TEST(FeelPanelTest, AFlagThatStandsIsListedWithAWayToRemoveIt)
 }
 
 }  // namespace
+
+}  // namespace feel_panel_test

@@ -11,7 +11,7 @@
 #include "app/words/site_words.h"
 #include "tests/support/sample_run.h"
 
-namespace fb::test {
+namespace fb::test::grade_panel_test {
 
 TEST(GradePanelTest, SaysVerdictReasonOffsetsAndPoints)
 {
@@ -106,4 +106,4 @@ TEST(GradePanelTest, EachVerdictHasAShapeOfItsOwnWithoutColour)
     EXPECT_EQ(shapes.size(), static_cast<std::size_t>(kVerdictCount));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::grade_panel_test

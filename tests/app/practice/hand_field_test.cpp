@@ -11,7 +11,7 @@
 
 #include "tests/support/layout_audit.h"
 
-namespace fb::test {
+namespace fb::test::hand_field_tests {
 
 namespace hand_field_test {
 
@@ -88,4 +88,4 @@ TEST(HandFieldTest, AnEstimateIsAskedForByKey)
     EXPECT_TRUE(layoutFaults(field).isEmpty()) << layoutFaults(field).join('\n').toStdString();
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::hand_field_tests

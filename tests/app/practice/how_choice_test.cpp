@@ -7,6 +7,8 @@
 #include <QSignalSpy>
 #include <QTest>
 
+namespace how_choice_test {
+
 namespace {
 
 using namespace fb;
@@ -26,3 +28,5 @@ TEST(HowChoiceTest, EitherWaySaysWhatItMeans)
 }
 
 }  // namespace
+
+}  // namespace how_choice_test

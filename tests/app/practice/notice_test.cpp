@@ -9,7 +9,7 @@
 
 #include "app/words/fault_words.h"
 
-namespace fb::test {
+namespace fb::test::notice_test {
 
 TEST(NoticeTest, ShowsOneSentenceUntilItIsPutAway)
 {
@@ -27,4 +27,4 @@ TEST(NoticeTest, ShowsOneSentenceUntilItIsPutAway)
     EXPECT_TRUE(notice.isHidden());
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::notice_test

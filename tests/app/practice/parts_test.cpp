@@ -17,7 +17,7 @@
 
 #include "app/look/type.h"
 
-namespace fb::test {
+namespace fb::test::parts_test {
 
 TEST(PartsTest, WhatIsSaidIsAlsoToldAndAnAmpersandStaysOne)
 {
@@ -97,4 +97,4 @@ TEST(PartsTest, WordsAreNeverReadAsMarkup)
     EXPECT_EQ(label->textFormat(), Qt::PlainText);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::parts_test

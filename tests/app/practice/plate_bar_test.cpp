@@ -8,7 +8,7 @@
 
 #include "tests/support/layout_audit.h"
 
-namespace fb::test {
+namespace fb::test::plate_bar_test {
 
 TEST(PlateBarTest, ButtonsShowTheLayersAndAskForThem)
 {
@@ -76,4 +76,4 @@ TEST(PlateBarTest, WordsGiveWayToIconsWhereTheyDoNotFit)
     EXPECT_TRUE(layoutFaults(bar).isEmpty()) << layoutFaults(bar).join('\n').toStdString();
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::plate_bar_test

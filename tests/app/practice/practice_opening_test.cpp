@@ -9,7 +9,7 @@
 #include "app/practice/practice_presenter.h"
 #include "tests/support/sample_run.h"
 
-namespace fb::test {
+namespace fb::test::practice_opening_tests {
 
 namespace practice_opening_test {
 
@@ -271,4 +271,4 @@ TEST(PracticeOpeningTest, APolicyFileLostSinceTheLastStartIsToldAndTheShippedOne
     EXPECT_TRUE(presenter.state().policyFile.isEmpty());
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::practice_opening_tests

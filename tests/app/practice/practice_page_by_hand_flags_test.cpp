@@ -4,6 +4,8 @@
 
 #include "tests/support/by_hand_steps.h"
 
+namespace practice_page_by_hand_flags_test {
+
 namespace {
 
 using namespace fb;
@@ -60,3 +62,5 @@ TEST(PracticePageByHandFlagsTest, AFlagIsMovedByItsNameAndRemovedByItsButton)
 }
 
 }  // namespace
+
+}  // namespace practice_page_by_hand_flags_test

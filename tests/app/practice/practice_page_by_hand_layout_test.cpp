@@ -5,6 +5,8 @@
 #include "tests/support/layout_audit.h"
 #include "tests/support/window_walk.h"
 
+namespace practice_page_by_hand_layout_test {
+
 namespace {
 
 using namespace fb;
@@ -43,3 +45,5 @@ INSTANTIATE_TEST_SUITE_P(PracticePageByHandLayoutTest, ByHandInEverySight,
                                          Sight{100, Qt::RightToLeft}));
 
 }  // namespace
+
+}  // namespace practice_page_by_hand_layout_test

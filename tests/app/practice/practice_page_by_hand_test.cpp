@@ -6,6 +6,8 @@
 #include "app/practice/practice_page.h"
 #include "tests/support/by_hand_steps.h"
 
+namespace practice_page_by_hand_test {
+
 namespace {
 
 using namespace fb;
@@ -262,3 +264,5 @@ TEST(PracticePageByHandTest, APalmLaidTooLowIsNamedFirst)
 }
 
 }  // namespace
+
+}  // namespace practice_page_by_hand_test

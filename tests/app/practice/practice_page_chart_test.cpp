@@ -8,7 +8,7 @@
 #include "app/words/grade_words.h"
 #include "tests/support/page_steps.h"
 
-namespace fb::test {
+namespace fb::test::practice_page_chart_test {
 
 TEST(PracticePageChartTest, NotHereIsAnsweredByMouseAndConfirmed)
 {
@@ -108,4 +108,4 @@ TEST(PracticePageChartTest, TheLaidHandIsExplainedAndHiddenByKey)
     EXPECT_FALSE(open.state().handShown);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::practice_page_chart_test

@@ -12,7 +12,7 @@
 #include "app/canvas/side_picker.h"
 #include "tests/support/page_steps.h"
 
-namespace fb::test {
+namespace fb::test::practice_page_test {
 
 TEST(PracticePageTest, TheWholeWalkByMouse)
 {
@@ -151,4 +151,4 @@ TEST(PracticePageTest, LayersAreShutWhereTheyWouldGiveTheAnswerAway)
     EXPECT_TRUE(open.find("peelBone")->isEnabled());
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::practice_page_test

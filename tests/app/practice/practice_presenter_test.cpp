@@ -6,7 +6,7 @@
 
 #include "tests/support/sample_run.h"
 
-namespace fb::test {
+namespace fb::test::practice_presenter_tests {
 
 namespace practice_presenter_test {
 
@@ -231,4 +231,4 @@ TEST(PracticePresenterTest, ANewRunHasAFreshSeedAndTheSameSetup)
     EXPECT_EQ(run.state().setup.help, before.help);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::practice_presenter_tests

@@ -7,7 +7,7 @@
 #include "app/practice/practice_presenter.h"
 #include "tests/support/sample_run.h"
 
-namespace fb::test {
+namespace fb::test::practice_refusal_tests {
 
 namespace practice_refusal_test {
 
@@ -133,4 +133,4 @@ TEST(PracticeRefusalTest, TheHandIsShownUntilTheLearnerHidesIt)
     EXPECT_FALSE(run.state().handShown) << "it stays as the learner left it";
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::practice_refusal_tests

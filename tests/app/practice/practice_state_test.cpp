@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace fb::test {
+namespace fb::test::practice_state_test {
 
 TEST(PracticeStateTest, EveryLayerBelongsToExactlyOnePeel)
 {
@@ -36,4 +36,4 @@ TEST(PracticeStateTest, OnlyAFindingOfTheVerySiteAndSideRulesItOut)
     EXPECT_FALSE(isRuledOut(request)) << "a thigh is no arm";
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::practice_state_test

@@ -9,7 +9,7 @@
 #include "app/words/finding_words.h"
 #include "tests/support/layout_audit.h"
 
-namespace fb::test {
+namespace fb::test::refusal_panel_test {
 
 TEST(RefusalPanelTest, OffersEveryFindingAndOneIsChosenByKey)
 {
@@ -50,4 +50,4 @@ TEST(RefusalPanelTest, ClearedNothingIsChosenAndAnythingCanBe)
     EXPECT_EQ(panel.reason(), std::optional(FindingCode::Fistula));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::refusal_panel_test

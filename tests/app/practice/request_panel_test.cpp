@@ -8,7 +8,7 @@
 #include "app/words/site_words.h"
 #include "tests/support/sample_run.h"
 
-namespace fb::test {
+namespace fb::test::request_panel_test {
 
 TEST(RequestPanelTest, SaysWhatIsAskedAndOfWhom)
 {
@@ -87,4 +87,4 @@ TEST(RequestPanelTest, SaysThePostureAndConventionOfTheSiteAtHand)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::request_panel_test

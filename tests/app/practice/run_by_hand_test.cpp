@@ -7,6 +7,8 @@
 #include "app/words/by_hand_words.h"
 #include "tests/support/hand_learner.h"
 
+namespace run_by_hand_test {
+
 namespace {
 
 using namespace fb;
@@ -62,3 +64,5 @@ TEST(RunByHandTest, IsHiddenInARunOfMarks)
 }
 
 }  // namespace
+
+}  // namespace run_by_hand_test

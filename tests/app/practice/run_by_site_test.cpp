@@ -10,7 +10,7 @@
 #include "tests/support/layout_audit.h"
 #include "tests/support/sample_run.h"
 
-namespace fb::test {
+namespace fb::test::run_by_site_tests {
 
 namespace run_by_site_test {
 
@@ -81,4 +81,4 @@ TEST(RunBySiteTest, RefusalsAreCountedInWords)
                                                       "Refused although nothing ruled it out: 3."));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::run_by_site_tests

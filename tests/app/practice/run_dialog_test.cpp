@@ -16,7 +16,7 @@
 #include "tests/support/layout_audit.h"
 #include "tests/support/sample_run.h"
 
-namespace fb::test {
+namespace fb::test::run_dialog_tests {
 
 namespace run_dialog_test {
 
@@ -194,4 +194,4 @@ TEST(RunDialogTest, ProposesAFreshSeedAndThePresentSetup)
     EXPECT_TRUE(layoutFaults(dialog).isEmpty()) << layoutFaults(dialog).join('\n').toStdString();
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::run_dialog_tests

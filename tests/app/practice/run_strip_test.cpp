@@ -9,7 +9,7 @@
 
 #include "tests/support/layout_audit.h"
 
-namespace fb::test {
+namespace fb::test::run_strip_test {
 
 TEST(RunStripTest, TheSeedIsShownAndATypedOneIsAskedFor)
 {
@@ -40,4 +40,4 @@ TEST(RunStripTest, TheLargestSeedCanBeTyped)
     EXPECT_GE(strip.findChild<QLineEdit*>(QStringLiteral("seed"))->maxLength(), largest.size());
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::run_strip_test

@@ -10,7 +10,7 @@
 #include "tests/support/layout_audit.h"
 #include "tests/support/sample_run.h"
 
-namespace fb::test {
+namespace fb::test::site_choice_test {
 
 TEST(SiteChoiceTest, ShowsWhatItIsFilledWithAndGivesItBack)
 {
@@ -65,4 +65,4 @@ TEST(SiteChoiceTest, ASiteThatIsNotAskedNeedsNoConvention)
     EXPECT_TRUE(layoutFaults(choice).isEmpty()) << layoutFaults(choice).join('\n').toStdString();
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::site_choice_test

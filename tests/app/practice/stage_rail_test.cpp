@@ -8,6 +8,8 @@
 
 #include "tests/support/hand_learner.h"
 
+namespace stage_rail_test {
+
 namespace {
 
 using namespace fb;
@@ -49,3 +51,5 @@ TEST(StageRailTest, AsksForAStageByClickAndStaysAsItIs)
 }
 
 }  // namespace
+
+}  // namespace stage_rail_test

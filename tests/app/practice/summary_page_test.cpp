@@ -16,7 +16,7 @@
 #include "tests/support/sample_run.h"
 #include "tests/support/window_walk.h"
 
-namespace fb::test {
+namespace fb::test::summary_page_test {
 
 // A mark that was lucky is no success: a request counts when its every part was right.
 TEST(SummaryPageTest, ARunByHandIsHeadedByWhatWasFoundBuiltAndMarkedRight)
@@ -144,4 +144,4 @@ TEST(SummaryPageTest, CanBeRepeatedOrFollowedByANewRun)
     EXPECT_TRUE(namelessControls(page).isEmpty()) << namelessControls(page).join('\n').toStdString();
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::summary_page_test

@@ -10,6 +10,8 @@
 
 #include "tests/support/hand_learner.h"
 
+namespace watch_panel_test {
+
 namespace {
 
 using namespace fb;
@@ -81,3 +83,5 @@ TEST(WatchPanelTest, WhereThePlatformAsksForCalmItWaitsForTheLearner)
 }
 
 }  // namespace
+
+}  // namespace watch_panel_test

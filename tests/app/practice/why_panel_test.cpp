@@ -12,7 +12,7 @@
 #include "app/words/site_words.h"
 #include "tests/support/sample_run.h"
 
-namespace fb::test {
+namespace fb::test::why_panel_test {
 
 TEST(WhyPanelTest, ShowsRuleSourceAndEveryOtherConvention)
 {
@@ -145,4 +145,4 @@ TEST(WhyPanelTest, EverySiteHasItsOwnRuleSourceAndOthers)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::why_panel_test

@@ -1,0 +1,270 @@
+#include "app/checkoff/desk_page.h"
+
+#include <QEvent>
+#include <QItemSelectionModel>
+#include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
+#include <QPushButton>
+#include <QStackedLayout>
+#include <algorithm>
+
+#include "app/checkoff/calm_page.h"
+#include "app/checkoff/desk_column.h"
+#include "app/checkoff/desk_model.h"
+#include "app/checkoff/desk_table.h"
+#include "app/checkoff/pin_dialog.h"
+#include "app/checkoff/reason_dialog.h"
+#include "app/look/style.h"
+#include "app/practice/parts.h"
+#include "app/roster/roster_dialog.h"
+#include "app/sheets/sheet_dialog.h"
+#include "app/words/check_off_words.h"
+
+namespace fb {
+
+DeskPage::DeskPage(CheckOffPresenter& presenter, Dialogs& dialogs, QWidget* parent)
+    : QWidget(parent),
+      m_presenter(presenter),
+      m_dialogs(dialogs),
+      m_model(new DeskModel(this)),
+      m_filter(new DeskFilter(*m_model, this)),
+      m_desk(new QWidget(this)),
+      m_empty(new CalmPage("noStudents", this)),
+      m_emptyTitle(m_empty->addWords("noStudentsTitle", "title")),
+      m_emptyWords(m_empty->addWords("noStudentsWords", "large")),
+      m_useSample(m_empty->addMain("useSample")),
+      m_importFirst(m_empty->addButton("importFirst")),
+      m_search(new QLineEdit(m_desk)),
+      m_count(parts::text(m_desk, "studentCount", "small")),
+      m_table(new DeskTable(m_desk)),
+      m_chosen(parts::text(m_desk, "chosenName", "request")),
+      m_standing(parts::text(m_desk, "chosenStanding")),
+      m_noShow(parts::button(m_desk, "noShow")),
+      m_start(parts::mainButton(m_desk, "start")),
+      m_column(new DeskColumn(m_desk))
+{
+    setObjectName(QStringLiteral("deskPage"));
+    m_search->setObjectName(QStringLiteral("searchStudents"));
+    m_search->setClearButtonEnabled(true);
+    auto* row = new QHBoxLayout(m_desk);
+    row->setContentsMargins(space::kMargin, space::kApart, space::kMargin, space::kApart);
+    row->setSpacing(space::kMargin);
+    row->addWidget(list(), 1);
+    row->addWidget(m_column);
+    m_stack = new QStackedLayout(this);
+    m_stack->addWidget(m_desk);
+    m_stack->addWidget(m_empty);
+    connectAll();
+    say();
+    showState();
+}
+
+QWidget* DeskPage::list()
+{
+    auto* whole = new QWidget(m_desk);
+    auto* rows = new QVBoxLayout(whole);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(space::kNear);
+    auto* searching = new QHBoxLayout;
+    searching->setSpacing(space::kApart);
+    searching->addWidget(m_search, 1);
+    searching->addWidget(m_count);
+    rows->addLayout(searching);
+    rows->addWidget(m_table, 1);
+    auto* about = new QVBoxLayout;
+    about->setSpacing(0);
+    about->addWidget(m_chosen);
+    about->addWidget(m_standing);
+    auto* chosen = new QHBoxLayout;
+    chosen->setSpacing(space::kNear);
+    chosen->addLayout(about, 1);
+    chosen->addWidget(m_noShow, 0, Qt::AlignBottom);
+    chosen->addWidget(m_start, 0, Qt::AlignBottom);
+    rows->addLayout(chosen);
+    m_count->setWordWrap(false);
+    return whole;
+}
+
+void DeskPage::connectAll()
+{
+    CheckOffPresenter* to = &m_presenter;
+    connect(to, &CheckOffPresenter::changed, this, &DeskPage::showState);
+    connect(m_useSample, &QPushButton::clicked, to, &CheckOffPresenter::useSample);
+    connect(m_importFirst, &QPushButton::clicked, this, [this] { guarded(&DeskPage::importRoster); });
+    connect(m_search, &QLineEdit::textChanged, this, &DeskPage::search);
+    connect(m_search, &QLineEdit::returnPressed, this, &DeskPage::start);
+    connect(m_table, &DeskTable::startAsked, this, &DeskPage::start);
+    connect(m_start, &QPushButton::clicked, this, &DeskPage::start);
+    connect(m_noShow, &QPushButton::clicked, to, &CheckOffPresenter::noShow);
+    connect(m_column, &DeskColumn::goOnAsked, to, &CheckOffPresenter::goOn);
+    connect(m_column, &DeskColumn::voidAsked, this, &DeskPage::voidRunning);
+    connect(m_column, &DeskColumn::sheetChosen, to, &CheckOffPresenter::chooseSheet);
+    connect(m_column, &DeskColumn::editSheetAsked, this, [this] { guarded(&DeskPage::editSheet); });
+    connect(m_column, &DeskColumn::importAsked, this, [this] { guarded(&DeskPage::importRoster); });
+    // Each column at least as wide as what usually stands in it.
+    m_table->use(*m_filter, DeskModel::NameColumn, Qt::AscendingOrder,
+                 {QStringLiteral("Featherstonehaugh, Annabel"), QStringLiteral("S-123456"),
+                  QStringLiteral("Section AB"), QStringLiteral("May try again from 30 September")});
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &DeskPage::choose);
+}
+
+void DeskPage::say()
+{
+    m_emptyTitle->setText(tr("No students yet"));
+    m_emptyWords->setText(
+        tr("Import your roster, or try everything with an invented college: fifteen students and a sheet, "
+           "all of them made up and labelled so."));
+    parts::say(m_useSample, tr("Use the sample"));
+    parts::say(m_importFirst, tr("Import a roster…"));
+    m_search->setPlaceholderText(tr("Search by name, number or section"));
+    m_search->setAccessibleName(tr("Search by name, number or section"));
+    m_table->setAccessibleName(tr("Students"));
+    //: The student did not come; asks for nothing more but a signature.
+    parts::say(m_noShow, tr("No-show"));
+    parts::say(m_start, tr("Start"));
+}
+
+void DeskPage::showState()
+{
+    const CheckOffState& state = m_presenter.state();
+    if (state.open)
+        return;
+    const bool isEmpty = state.ready && state.desk.students.empty();
+    m_stack->setCurrentWidget(isEmpty ? static_cast<QWidget*>(m_empty) : m_desk);
+    setEnabled(state.ready);
+    m_useSample->setEnabled(!state.saving);
+    m_importFirst->setEnabled(!state.saving);
+    m_showing = true;
+    m_model->setStudents(state.desk.students);
+    m_showing = false;
+    showChosenRow();
+    m_column->showState(state);
+    showChosen();
+}
+
+// The row of whoever is chosen; where the search hides it, the first that is left.
+void DeskPage::showChosenRow()
+{
+    const int source = m_model->rowOf(m_presenter.state().chosenStudent);
+    const QModelIndex row = m_filter->mapFromSource(m_model->index(source, DeskModel::NameColumn));
+    const QModelIndex now = row.isValid() ? row : m_filter->index(0, DeskModel::NameColumn);
+    if (now.row() != m_table->currentIndex().row() || !m_table->currentIndex().isValid())
+        m_table->setCurrentIndex(now);
+    choose(now);
+    m_count->setText(tr("%n student(s)", nullptr, m_filter->rowCount()));
+}
+
+void DeskPage::showChosen()
+{
+    const CheckOffState& state = m_presenter.state();
+    const int row = m_model->rowOf(state.chosenStudent);
+    const bool chosen = row >= 0 && m_filter->rowCount() > 0;
+    const QString why = whyNot();
+    m_chosen->setText(chosen ? listName(m_model->at(row).student) : QString());
+    m_standing->setText(why.isEmpty() && chosen ? parts::alone(standingName(m_model->at(row).where)) : why);
+    m_start->setEnabled(why.isEmpty() && !state.saving);
+    m_noShow->setEnabled(why.isEmpty() && !state.saving);
+}
+
+QString DeskPage::whyNot() const
+{
+    const CheckOffState& state = m_presenter.state();
+    const int row = m_model->rowOf(state.chosenStudent);
+    if (m_filter->rowCount() == 0)
+        return tr("Nobody is found by these words.");
+    if (row < 0)
+        return tr("Choose a student.");
+    if (state.desk.currentSheet.isEmpty())
+        return tr("There is no sheet yet to check by.");
+    if (state.desk.running)
+        return tr("First go on with the check-off that is still open, or void it.");
+    const WhereTheyStand& where = m_model->at(row).where;
+    return mayStart(where) ? QString() : parts::alone(standingName(where)) + u'.';
+}
+
+void DeskPage::search(const QString& words)
+{
+    m_showing = true;
+    m_filter->setWords(words);
+    m_showing = false;
+    showChosenRow();
+    showChosen();
+}
+
+void DeskPage::choose(const QModelIndex& row)
+{
+    if (m_showing || !row.isValid())
+        return;
+    m_presenter.chooseStudent(m_model->at(m_filter->mapToSource(row).row()).student.id);
+}
+
+void DeskPage::start()
+{
+    if (m_start->isEnabled())
+        m_presenter.begin(QString(m_presenter.state().chosenStudent));
+}
+
+// Once there are assessors, only they change what is asked of whom.
+void DeskPage::guarded(void (DeskPage::*then)())
+{
+    PinDialog::ask(m_presenter.records(), m_presenter.state().desk.assessors, this,
+                   [this, then] { (this->*then)(); });
+}
+
+void DeskPage::importRoster()
+{
+    std::vector<Student> known;
+    for (const StudentStanding& each : m_presenter.state().desk.students)
+        known.push_back(each.student);
+    auto* dialog = new RosterDialog(std::move(known), m_dialogs, m_scheme, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &RosterDialog::imported, &m_presenter, &CheckOffPresenter::saveStudents);
+    dialog->open();
+}
+
+void DeskPage::editSheet()
+{
+    const Desk& desk = m_presenter.state().desk;
+    const auto current = std::ranges::find(desk.sheets, desk.currentSheet, &SheetOnFile::key);
+    const Sheet sheet = current == desk.sheets.end() ? Sheet() : current->sheet;
+    auto* dialog = new SheetDialog(sheet, m_dialogs, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &SheetDialog::edited, &m_presenter, &CheckOffPresenter::saveSheet);
+    dialog->open();
+}
+
+void DeskPage::voidRunning()
+{
+    ReasonDialog::ask(ReasonFor::Void, this, [this](const QString& why) { m_presenter.voidTechnical(why); });
+}
+
+void DeskPage::setScheme(const Scheme& scheme)
+{
+    m_scheme = scheme;
+    m_model->setScheme(scheme);
+    m_table->setScheme(scheme);
+}
+
+void DeskPage::focusFirst()
+{
+    if (m_stack->currentWidget() == m_empty)
+        m_useSample->setFocus();
+    else
+        m_table->setFocus();
+}
+
+void DeskPage::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange) {
+        say();
+        m_column->say();
+        m_model->retranslate();
+        showState();
+    } else if (event->type() == QEvent::FontChange && m_stack) {
+        m_table->fitColumns();
+    }
+}
+
+}  // namespace fb

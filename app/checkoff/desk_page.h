@@ -1,0 +1,77 @@
+// The assessor's desk: who is to be checked, how each stands, on which sheet, and what was left open. Shows
+// the presenter's state and passes on what is pressed; Enter on a student starts.
+#pragma once
+
+#include <QWidget>
+
+#include "app/checkoff/check_off_presenter.h"
+#include "app/doors/dialogs.h"
+#include "app/look/palette.h"
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QStackedLayout;
+
+namespace fb {
+
+class CalmPage;
+class DeskColumn;
+class DeskFilter;
+class DeskModel;
+class DeskTable;
+
+class DeskPage : public QWidget {
+    Q_OBJECT
+
+public:
+    // Both outlive the page.
+    DeskPage(CheckOffPresenter& presenter, Dialogs& dialogs, QWidget* parent = nullptr);
+
+    void setScheme(const Scheme& scheme);
+    void focusFirst();
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    QWidget* list();
+    void makeEmpty();
+    void connectAll();
+    void say();
+    void showState();
+    void showChosen();
+    void showChosenRow();
+    void search(const QString& words);
+    void choose(const QModelIndex& row);
+    void start();
+    void guarded(void (DeskPage::*then)());  // by a PIN
+    void importRoster();
+    void editSheet();
+    void voidRunning();
+    [[nodiscard]] QString whyNot() const;  // empty: the chosen student may start
+
+    CheckOffPresenter& m_presenter;
+    Dialogs& m_dialogs;
+    Scheme m_scheme;
+    bool m_showing = false;
+    DeskModel* m_model;
+    DeskFilter* m_filter;
+    QStackedLayout* m_stack = nullptr;
+    QWidget* m_desk;
+    CalmPage* m_empty;
+    QLabel* m_emptyTitle;
+    QLabel* m_emptyWords;
+    QPushButton* m_useSample;
+    QPushButton* m_importFirst;
+    QLineEdit* m_search;
+    QLabel* m_count;
+    DeskTable* m_table;
+    QLabel* m_chosen;
+    QLabel* m_standing;
+    QPushButton* m_noShow;
+    QPushButton* m_start;
+    DeskColumn* m_column;
+};
+
+}  // namespace fb

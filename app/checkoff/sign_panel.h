@@ -1,0 +1,57 @@
+// The end of a check-off: the assessor and, on a last attempt, a second one prove their PINs and sign; where
+// nobody is enrolled yet, the first one is. What is wrong is said beside the fields in one sentence.
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "app/checkoff/check_off_state.h"
+#include "app/look/palette.h"
+
+class QLabel;
+class QPushButton;
+
+namespace fb {
+
+class FirstAssessor;
+class PinField;
+
+class SignPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit SignPanel(QWidget* parent = nullptr);
+
+    void showState(const CheckOffState& state);
+    void tell(const std::optional<Fault>& fault);
+    void setScheme(const Scheme& scheme);
+    void say();
+    void focusFirst();  // where the next letter belongs
+    void forgetPins();
+
+Q_SIGNALS:
+    // second 0: none is needed.
+    void signAsked(qint64 first, const QString& pin, qint64 second, const QString& secondPin);
+    void enrolAsked(const QString& name, const QString& pin);
+    void edited();  // what was told is out of date
+
+private:
+    void sign();
+    void enrol();
+
+    bool m_needsSecond = false;
+    bool m_enrols = false;
+    std::optional<Fault> m_fault;
+    Scheme m_scheme;
+    FirstAssessor* m_form;
+    PinField* m_first;
+    PinField* m_second;
+    QLabel* m_icon;
+    QLabel* m_sentence;
+    QPushButton* m_sign;
+};
+
+// Faults that the closing page says beside its fields, so that no other notice needs to.
+[[nodiscard]] bool isSaidInClosing(Problem problem);
+
+}  // namespace fb
