@@ -1,0 +1,55 @@
+// Who, and the PIN: a small form that asks an assessor to prove it. After a wrong PIN the field is empty and
+// has the focus again; while the next try has to wait it says how long.
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "app/doors/records.h"
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace fb {
+
+class PinForm : public QWidget {
+    Q_OBJECT
+
+public:
+    // The name begins the names of its parts, so that two forms can be told apart.
+    explicit PinForm(const char* name, QWidget* parent = nullptr);
+
+    void setAssessors(const std::vector<Assessor>& assessors);  // keeps the chosen one
+    void setAction(const QString& words);
+    void choose(qint64 assessor);
+    void setBusy(bool busy);
+    void setHeld(int seconds);  // 0: may be tried
+    void clear();               // the PIN
+    void focusFirst();          // whoever is chosen: the PIN
+    [[nodiscard]] bool isBlank() const;
+
+Q_SIGNALS:
+    void given(qint64 assessor, const QString& pin);
+
+protected:
+    void changeEvent(QEvent* event) override;
+
+private:
+    void say();
+    void give();
+    void enable();
+
+    QLabel* m_whoName;
+    QComboBox* m_who;
+    QLabel* m_pinName;
+    QLineEdit* m_pin;
+    QPushButton* m_action;
+    QLabel* m_wait;
+    QString m_words;
+    int m_held = 0;
+    bool m_busy = false;
+};
+
+}  // namespace fb
