@@ -7,13 +7,17 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QShortcut>
+#include <QStackedWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "app/checkoff/check_off_page.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
 #include "app/practice/practice_page.h"
+#include "app/practice/run_dialog.h"
 #include "app/practice/run_strip.h"
+#include "app/records/records_page.h"
 #include "app/words/site_words.h"
 
 namespace fb {
@@ -34,7 +38,10 @@ void MainWindow::furnish()
     m_doors.language.use(m_preferences.language);
     setPalette({});
     applyStyle(*qApp, schemeOf(m_preferences.palette), textScaleFor(m_preferences.textPercent));
-    m_page = new PracticePage(m_doors.practice, this);
+    m_stack = new QStackedWidget(this);
+    m_page = new PracticePage(m_doors.practice, m_stack);
+    m_stack->addWidget(m_page);
+    m_areas = new AreaBar(this);
     m_run = new RunStrip(this);
     m_wordmark = parts::text(this, "wordmark", "title");
     m_caution = parts::text(this, "caution", "caution");
@@ -46,6 +53,7 @@ void MainWindow::furnish()
     m_page->setScheme(schemeOf(m_preferences.palette));
     say();
     m_run->showState(m_doors.practice.state());
+    fitHeader();
 }
 
 void MainWindow::layOut()
@@ -58,7 +66,7 @@ void MainWindow::layOut()
     rows->setSpacing(0);
     rows->addWidget(header());
     rows->addWidget(parts::rule(whole));
-    rows->addWidget(m_page, 1);
+    rows->addWidget(m_stack, 1);
     rows->addWidget(parts::rule(whole));
     rows->addWidget(m_caution);
     m_caution->setContentsMargins(space::kMargin, space::kTight, space::kMargin, space::kTight);
@@ -72,26 +80,54 @@ void MainWindow::connectAll()
     connect(m_run, &RunStrip::newRunAsked, m_page, &PracticePage::askNewRun);
     connect(practice, &PracticePresenter::changed, this,
             [this] { m_run->showState(m_doors.practice.state()); });
+    connect(m_areas, &AreaBar::areaAsked, this, &MainWindow::openArea);
+    connect(&m_doors.checkOff, &CheckOffPresenter::changed, this, &MainWindow::followCheckOff);
     connect(m_page, &PracticePage::handAsked, this, &MainWindow::showHand);
     connect(practice, &PracticePresenter::changed, this, &MainWindow::keepSetup);
     connect(practice, &PracticePresenter::changed, this, &MainWindow::askRestart);
-    connect(new QShortcut(QKeySequence::New, this), &QShortcut::activated, m_page, &PracticePage::askNewRun);
+    connect(new QShortcut(QKeySequence::New, this), &QShortcut::activated, this, [this] {
+        if (m_area == Area::Practice)
+            m_page->askNewRun();
+    });
     connect(new QShortcut(QKeySequence::Quit, this), &QShortcut::activated, this, &QWidget::close);
 }
 
 QWidget* MainWindow::header()
 {
     auto* whole = new QWidget(this);
+    m_header = whole;
     auto* row = new QHBoxLayout(whole);
     row->setContentsMargins(space::kMargin, space::kNear, space::kMargin, space::kNear);
     row->setSpacing(space::kTight);
     row->addWidget(m_wordmark);
+    m_gap = new QWidget(whole);
+    m_gap->setFixedWidth(space::kMargin);
+    row->addWidget(m_gap);
+    row->addWidget(m_areas);
     row->addStretch(1);
     row->addWidget(m_run);
     row->addSpacing(space::kApart);
     for (QPushButton* menu : {m_view, m_policy, m_help})
         row->addWidget(menu);
     return whole;
+}
+
+void MainWindow::fitHeader()
+{
+    if (!m_header)
+        return;
+    const auto fits = [this] {
+        m_header->layout()->invalidate();
+        return m_header->sizeHint().width() <= width();
+    };
+    m_run->setTight(false);
+    m_wordmark->show();
+    m_gap->show();
+    if (fits())
+        return;
+    m_wordmark->hide();
+    m_gap->hide();
+    m_run->setTight(!fits());
 }
 
 QPushButton* MainWindow::menuButton(const char* name, void (MainWindow::*fill)(QMenu&))
@@ -130,6 +166,10 @@ void MainWindow::applyLook()
     const Scheme scheme = schemeOf(m_preferences.palette);
     applyStyle(*qApp, scheme, textScaleFor(m_preferences.textPercent));
     m_page->setScheme(scheme);
+    if (m_checkOff)
+        m_checkOff->setScheme(scheme);
+    if (m_records)
+        m_records->setScheme(scheme);
 }
 
 void MainWindow::say()
@@ -193,11 +233,20 @@ void MainWindow::paintEvent(QPaintEvent* event)
     QTimer::singleShot(0, this, &MainWindow::firstPainted);
 }
 
+void MainWindow::resizeEvent(QResizeEvent* event)
+{
+    QMainWindow::resizeEvent(event);
+    fitHeader();
+}
+
 void MainWindow::changeEvent(QEvent* event)
 {
     QMainWindow::changeEvent(event);
     if (event->type() == QEvent::LanguageChange && m_help)
         say();
+    // The parts of the header learn of it after the window.
+    if (event->type() == QEvent::LanguageChange || event->type() == QEvent::FontChange)
+        QTimer::singleShot(0, this, &MainWindow::fitHeader);
 }
 
 }  // namespace fb

@@ -1,23 +1,29 @@
-// The one window: wordmark, seed and menus in a slim header, the area of practice, and the
+// The one window: wordmark, areas, seed and menus in a slim header, the open area, and the
 // caution that never leaves the screen. It opens as bare paper and is furnished once that is
 // on screen, so that the window stands before fonts are looked up and widgets are made.
 #pragma once
 
 #include <QMainWindow>
 
+#include "app/checkoff/check_off_presenter.h"
 #include "app/doors/dialogs.h"
 #include "app/doors/settings.h"
 #include "app/practice/practice_presenter.h"
 #include "app/profile/learner.h"
+#include "app/records/records_presenter.h"
+#include "app/shell/area_bar.h"
 #include "app/shell/language.h"
 
 class QLabel;
 class QMenu;
 class QPushButton;
+class QStackedWidget;
 
 namespace fb {
 
+class CheckOffPage;
 class PracticePage;
+class RecordsPage;
 class RunDialog;
 class RunStrip;
 
@@ -29,6 +35,8 @@ public:
     struct Doors {
         PracticePresenter& practice;
         Learner& learner;
+        CheckOffPresenter& checkOff;
+        RecordsPresenter& records;
         Settings& settings;
         Dialogs& dialogs;
         Language& language;
@@ -37,18 +45,22 @@ public:
 
     // Makes everything the window shows; once, after firstPainted.
     void furnish();
+    // Opens an area, unless a check-off holds the window.
+    void openArea(Area area);
 
 Q_SIGNALS:
     void firstPainted();  // once, after the first picture of the window is on screen
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
     void layOut();
     void connectAll();
     QWidget* header();
+    void fitHeader();  // leaves out what it can where long words or large letters need the room
     QPushButton* menuButton(const char* name, void (MainWindow::*fill)(QMenu&));
     void fillView(QMenu& menu);
     void fillPolicy(QMenu& menu);
@@ -65,12 +77,23 @@ private:
     void change(const Preferences& preferences);
     void keepSetup();  // remembers how the runs are set up
     void keepHand();   // and a hand that was typed for them
+    void makeArea(Area area);
+    void followCheckOff();
+    void measureScreen();  // pixels per millimetre of the screen the window is on, where it was measured
 
     Doors m_doors;
     Preferences m_preferences;
+    Area m_area = Area::Practice;
+    bool m_offeredRunning = false;  // the check-off that was found open was shown once
+    AreaBar* m_areas = nullptr;
+    QStackedWidget* m_stack = nullptr;
     PracticePage* m_page = nullptr;
+    CheckOffPage* m_checkOff = nullptr;  // made when first opened, like the next
+    RecordsPage* m_records = nullptr;
     RunStrip* m_run = nullptr;
+    QWidget* m_header = nullptr;
     QLabel* m_wordmark = nullptr;
+    QWidget* m_gap = nullptr;  // between it and the areas
     QLabel* m_caution = nullptr;
     QPushButton* m_view = nullptr;
     QPushButton* m_policy = nullptr;

@@ -5,20 +5,25 @@
 #include "app/look/icons.h"
 #include "app/shell/main_window.h"
 #include "app/store/profile_store.h"
+#include "app/store/record_store.h"
 #include "app/store/store_file.h"
 
 namespace fb {
 
-Services::Services(Settings& settings, Dialogs& dialogs, Seeds& seeds, ProfileKeeper& profiles)
-    : m_settings(settings),
-      m_learner(std::make_unique<Learner>(profiles)),
-      m_practice(std::make_unique<PracticePresenter>(seeds)),
-      m_window(std::make_unique<MainWindow>(
-          MainWindow::Doors{*m_practice, *m_learner, settings, dialogs, m_language}))
+Services::Services(const Doors& doors)
+    : m_settings(doors.settings),
+      m_learner(std::make_unique<Learner>(doors.profiles)),
+      m_practice(std::make_unique<PracticePresenter>(doors.seeds)),
+      m_checkOff(std::make_unique<CheckOffPresenter>(doors.records, doors.clock, doors.seeds)),
+      m_records(std::make_unique<RecordsPresenter>(doors.records, doors.clock)),
+      m_window(std::make_unique<MainWindow>(MainWindow::Doors{
+          *m_practice, *m_learner, *m_checkOff, *m_records, doors.settings, doors.dialogs, m_language}))
 {
     connect(m_learner.get(), &Learner::loaded, this, &Services::openPractice);
     connect(m_learner.get(), &Learner::changed, m_practice.get(),
             [this] { m_practice->setHand(m_learner->withHand({})); });
+    connect(m_practice.get(), &PracticePresenter::changed, this, &Services::usePolicy);
+    connect(m_checkOff.get(), &CheckOffPresenter::kept, m_records.get(), &RecordsPresenter::reread);
     connect(m_learner.get(), &Learner::failed, m_practice.get(), &PracticePresenter::tell);
     // The reader works in its own thread while this one furnishes the window.
     connect(m_window.get(), &MainWindow::firstPainted, this, &Services::load);
@@ -78,6 +83,21 @@ void Services::openPractice()
         m_practice->tell(*m_learner->trouble());
 }
 
+void Services::usePolicy()
+{
+    const Policy* policy = m_practice->labPolicy();
+    const QString& file = m_practice->state().policyFile;
+    if (!policy || !m_shipped || !m_shipped->library || m_policyFile == file)
+        return;
+    const bool first = !m_policyFile;
+    m_policyFile = file;
+    m_checkOff->useLibrary(*m_shipped->library, *policy, QString::fromStdString(textOf(*policy)));
+    m_records->useLibrary(*m_shipped->library, (*m_shipped->library)->defaultPolicy());
+    // A check-off that a crash cut off is found here.
+    if (first)
+        m_checkOff->openDesk();
+}
+
 int runWindow(int argc, char** argv)
 {
     QApplication application(argc, argv);
@@ -86,8 +106,10 @@ int runWindow(int argc, char** argv)
     StoredSettings settings;
     SystemDialogs dialogs;
     SystemSeeds seeds;
+    SystemClock clock;
     ProfileStore profiles(usualStoreFile());
-    Services services(settings, dialogs, seeds, profiles);
+    RecordStore records(usualRecordsFile(), clock);
+    Services services({settings, dialogs, seeds, clock, profiles, records});
     services.window().show();
     return QApplication::exec();
 }

@@ -6,12 +6,16 @@
 #include <memory>
 #include <thread>
 
+#include "app/checkoff/check_off_presenter.h"
+#include "app/doors/clock.h"
 #include "app/doors/dialogs.h"
 #include "app/doors/profile.h"
+#include "app/doors/records.h"
 #include "app/doors/seeds.h"
 #include "app/doors/settings.h"
 #include "app/practice/practice_presenter.h"
 #include "app/profile/learner.h"
+#include "app/records/records_presenter.h"
 #include "app/shell/language.h"
 
 namespace fb {
@@ -22,11 +26,21 @@ class Services : public QObject {
     Q_OBJECT
 
 public:
-    // With doors of a test's own; they outlive the services.
-    Services(Settings& settings, Dialogs& dialogs, Seeds& seeds, ProfileKeeper& profiles);
+    // A test's own or the system's; they outlive the services.
+    struct Doors {
+        Settings& settings;
+        Dialogs& dialogs;
+        Seeds& seeds;
+        Clock& clock;
+        ProfileKeeper& profiles;
+        RecordKeeper& records;
+    };
+    explicit Services(const Doors& doors);
     ~Services() override;
 
     [[nodiscard]] PracticePresenter& practice() { return *m_practice; }
+    [[nodiscard]] CheckOffPresenter& checkOff() { return *m_checkOff; }
+    [[nodiscard]] RecordsPresenter& records() { return *m_records; }
     [[nodiscard]] Learner& learner() { return *m_learner; }
     [[nodiscard]] MainWindow& window() { return *m_window; }
 
@@ -38,12 +52,16 @@ private:
 
     void load();
     void openPractice();  // once library and learner are there
+    void usePolicy();     // check-offs and records use the one that practice uses
 
     Settings& m_settings;
     Language m_language;
     std::optional<Shipped> m_shipped;
     std::unique_ptr<Learner> m_learner;
     std::unique_ptr<PracticePresenter> m_practice;
+    std::unique_ptr<CheckOffPresenter> m_checkOff;
+    std::unique_ptr<RecordsPresenter> m_records;
+    std::optional<QString> m_policyFile;  // of the policy that check-offs use
     std::unique_ptr<MainWindow> m_window;
     std::thread m_loader;
 };

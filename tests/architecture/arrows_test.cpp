@@ -15,6 +15,8 @@
 
 namespace fs = std::filesystem;
 
+namespace arrows_test {
+
 namespace {
 
 const fs::path kRoot = FINGERBREADTH_SOURCE_DIR;
@@ -184,3 +186,5 @@ TEST(ArchitectureTest, TopLevelHoldsOnlyWhatItShould)
         EXPECT_TRUE(name.starts_with(".") || kAllowed.contains(name)) << name;
     }
 }
+
+}  // namespace arrows_test

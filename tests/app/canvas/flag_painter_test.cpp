@@ -5,6 +5,8 @@
 #include <QImage>
 #include <QPainter>
 
+namespace flag_painter_test {
+
 namespace {
 
 using namespace fb;
@@ -82,3 +84,5 @@ TEST(FlagPainterTest, ItCanBeToldFromEveryGround)
 }
 
 }  // namespace
+
+}  // namespace flag_painter_test

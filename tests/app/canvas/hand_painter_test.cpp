@@ -10,6 +10,8 @@
 
 #include "tests/support/core_atlas.h"
 
+namespace hand_painter_test {
+
 namespace {
 
 using namespace fb;
@@ -139,3 +141,5 @@ TEST(HandPainterTest, AFileWithoutPixelsCarriesTheHandToo)
 }
 
 }  // namespace
+
+}  // namespace hand_painter_test

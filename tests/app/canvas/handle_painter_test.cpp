@@ -5,6 +5,8 @@
 #include <QImage>
 #include <QPainter>
 
+namespace handle_painter_test {
+
 namespace {
 
 using namespace fb;
@@ -118,3 +120,5 @@ TEST(HandlePainterTest, NothingIsPaintedOutsideTheirBox)
 }
 
 }  // namespace
+
+}  // namespace handle_painter_test

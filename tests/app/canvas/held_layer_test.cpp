@@ -9,6 +9,8 @@
 #include "app/canvas/hand_painter.h"
 #include "tests/support/core_atlas.h"
 
+namespace held_layer_test {
+
 namespace {
 
 using namespace fb;
@@ -187,3 +189,5 @@ TEST(HeldLayerTest, FingersWithoutArtAreOutlinesWithinTheirBox)
 }
 
 }  // namespace
+
+}  // namespace held_layer_test

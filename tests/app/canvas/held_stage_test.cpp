@@ -8,6 +8,8 @@
 
 #include "tests/support/core_atlas.h"
 
+namespace held_stage_test {
+
 namespace {
 
 using namespace fb;
@@ -126,3 +128,5 @@ TEST_F(HeldStageTest, ItCanBeTakenAwayWhileItDraws)
 }
 
 }  // namespace
+
+}  // namespace held_stage_test

@@ -13,6 +13,8 @@
 #include "app/look/palette.h"
 #include "tests/support/sample_picture.h"
 
+namespace ink_painter_test {
+
 namespace {
 
 using namespace fb;
@@ -204,3 +206,5 @@ TEST(InkPainterTest, TheSilhouetteIsTheRowsOfSkinAndCloth)
 }
 
 }  // namespace
+
+}  // namespace ink_painter_test

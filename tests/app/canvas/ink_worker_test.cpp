@@ -9,6 +9,8 @@
 
 #include "tests/support/sample_picture.h"
 
+namespace ink_worker_test {
+
 namespace {
 
 using namespace fb;
@@ -137,3 +139,5 @@ TEST(InkWorkerTest, EndingInTheMiddleOfADrawingIsQuick)
 }
 
 }  // namespace
+
+}  // namespace ink_worker_test

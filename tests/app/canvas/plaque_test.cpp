@@ -7,6 +7,8 @@
 
 #include "app/look/type.h"
 
+namespace plaque_test {
+
 namespace {
 
 using namespace fb;
@@ -68,3 +70,5 @@ TEST(PlaqueTest, ItCoversItsBoxAndNothingElse)
 }
 
 }  // namespace
+
+}  // namespace plaque_test

@@ -7,6 +7,8 @@
 
 #include "tests/support/sample_picture.h"
 
+namespace plate_accessible_test {
+
 namespace {
 
 using namespace fb;
@@ -88,3 +90,5 @@ TEST_F(PlateAccessibleTest, ChildrenLieWhereTheyArePainted)
 }
 
 }  // namespace
+
+}  // namespace plate_accessible_test

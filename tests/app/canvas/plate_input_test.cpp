@@ -7,6 +7,8 @@
 #include <QWidget>
 #include <vector>
 
+namespace plate_input_test {
+
 namespace {
 
 using namespace fb;
@@ -249,3 +251,5 @@ TEST(PlateInputTest, OtherKeysAreLeftToOthers)
 }
 
 }  // namespace
+
+}  // namespace plate_input_test

@@ -7,6 +7,8 @@
 
 #include "tests/support/sample_picture.h"
 
+namespace plate_painter_test {
+
 namespace {
 
 using namespace fb;
@@ -174,3 +176,5 @@ TEST(PlatePainterTest, ADrawingOfAnotherFrameStandsInUntilTheRightOneComes)
 }
 
 }  // namespace
+
+}  // namespace plate_painter_test

@@ -8,6 +8,8 @@
 
 #include "tests/support/sample_picture.h"
 
+namespace plate_stage_test {
+
 namespace {
 
 using namespace fb;
@@ -204,3 +206,5 @@ TEST_F(PlateStageTest, TheSameHandleToldAgainRepaintsOnlyTheTools)
 }
 
 }  // namespace
+
+}  // namespace plate_stage_test

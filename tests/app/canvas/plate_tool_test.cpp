@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+namespace plate_tool_test {
+
 namespace {
 
 using namespace fb;
@@ -28,3 +30,5 @@ TEST(PlateToolTest, LooksAreEqualOnlyWhenAllOfThemIs)
 }
 
 }  // namespace
+
+}  // namespace plate_tool_test

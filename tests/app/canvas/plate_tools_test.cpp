@@ -5,6 +5,8 @@
 #include <QLineF>
 #include <QStringList>
 
+namespace plate_tools_test {
+
 namespace {
 
 using namespace fb;
@@ -122,3 +124,5 @@ TEST_F(PlateToolsTest, FingersWithoutArtAreOutlines)
 }
 
 }  // namespace
+
+}  // namespace plate_tools_test

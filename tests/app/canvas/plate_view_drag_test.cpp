@@ -12,6 +12,8 @@
 #include "tests/support/core_atlas.h"
 #include "tests/support/sample_picture.h"
 
+namespace plate_view_drag_test {
+
 namespace {
 
 using namespace fb;
@@ -108,3 +110,5 @@ TEST(PlateViewDragTest, AfterADragTheWindowShowsWhatPaintingItFromScratchShows)
 }
 
 }  // namespace
+
+}  // namespace plate_view_drag_test

@@ -12,6 +12,8 @@
 #include "tests/support/core_atlas.h"
 #include "tests/support/sample_picture.h"
 
+namespace plate_view_test {
+
 namespace {
 
 using namespace fb;
@@ -187,3 +189,5 @@ TEST_F(PlateViewTest, ItCanBeTakenAwayWhileItPaints)
 }
 
 }  // namespace
+
+}  // namespace plate_view_test

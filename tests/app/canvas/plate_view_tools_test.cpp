@@ -10,6 +10,8 @@
 #include "tests/support/core_atlas.h"
 #include "tests/support/sample_picture.h"
 
+namespace plate_view_tools_test {
+
 namespace {
 
 using namespace fb;
@@ -284,3 +286,5 @@ TEST_F(PlateViewToolsTest, EveryToolTellsItsKeys)
 }
 
 }  // namespace
+
+}  // namespace plate_view_tools_test

@@ -5,6 +5,8 @@
 #include <QSignalSpy>
 #include <QTest>
 
+namespace plate_voice_test {
+
 namespace {
 
 using namespace fb;
@@ -50,3 +52,5 @@ TEST(PlateVoiceTest, ALiftedFingerSaysNothingMoreAndANewPressIsNews)
 }
 
 }  // namespace
+
+}  // namespace plate_voice_test

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+namespace plate_words_test {
+
 namespace {
 
 using namespace fb;
@@ -63,3 +65,5 @@ TEST(PlateWordsTest, ShapesWithoutWordsAndBoxesOffTheSheetAreSilentOrEmpty)
 }
 
 }  // namespace
+
+}  // namespace plate_words_test

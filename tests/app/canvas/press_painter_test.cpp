@@ -8,6 +8,8 @@
 #include <QPainter>
 #include <cmath>
 
+namespace press_painter_test {
+
 namespace {
 
 using namespace fb;
@@ -206,3 +208,5 @@ TEST(PressPainterTest, TheRingCanBeToldFromEveryGround)
 }
 
 }  // namespace
+
+}  // namespace press_painter_test

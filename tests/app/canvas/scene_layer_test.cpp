@@ -6,6 +6,8 @@
 
 #include "tests/support/sample_picture.h"
 
+namespace scene_layer_test {
+
 namespace {
 
 using namespace fb;
@@ -171,3 +173,5 @@ TEST(SceneLayerTest, ScenesAreTheSameByWhatTheyShow)
 }
 
 }  // namespace
+
+}  // namespace scene_layer_test

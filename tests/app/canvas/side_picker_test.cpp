@@ -6,6 +6,8 @@
 #include <QSignalSpy>
 #include <QTest>
 
+namespace side_picker_test {
+
 namespace {
 
 using namespace fb;
@@ -139,3 +141,5 @@ TEST_F(SidePickerTest, TheTwoFiguresDifferInTheMarkedArmOnly)
 }
 
 }  // namespace
+
+}  // namespace side_picker_test

@@ -7,6 +7,8 @@
 
 #include "app/canvas/plate_input.h"
 
+namespace tool_hands_test {
+
 namespace {
 
 using namespace fb;
@@ -237,3 +239,5 @@ TEST(ToolHandsTest, WhoOnlyMarksNeedsNoTool)
 }
 
 }  // namespace
+
+}  // namespace tool_hands_test

@@ -6,6 +6,8 @@
 
 #include "tests/support/sample_picture.h"
 
+namespace tool_painter_test {
+
 namespace {
 
 using namespace fb;
@@ -127,3 +129,5 @@ TEST(ToolPainterTest, WhatIsLaidLiesUnderTheScene)
 }
 
 }  // namespace
+
+}  // namespace tool_painter_test

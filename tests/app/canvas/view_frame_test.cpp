@@ -6,6 +6,8 @@
 
 #include "core/basics/seed_stream.h"
 
+namespace view_frame_test {
+
 namespace {
 
 using namespace fb;
@@ -111,3 +113,5 @@ TEST(ViewFrameTest, AnEmptyPictureIsNoDivisionByZero)
 }
 
 }  // namespace
+
+}  // namespace view_frame_test

@@ -5,7 +5,7 @@
 #include <QImage>
 #include <QPainter>
 
-namespace fb::test {
+namespace fb::test::board_painter_tests {
 
 namespace board_painter_test {
 
@@ -81,4 +81,4 @@ TEST(BoardPainterTest, ACardIsHeldByItsCornersAndLinesByTheirLowerEnds)
     EXPECT_EQ(grips[1], kFigure.bottomRight());
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::board_painter_tests

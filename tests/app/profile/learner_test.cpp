@@ -6,7 +6,7 @@
 
 #include "tests/support/fakes.h"
 
-namespace fb::test {
+namespace fb::test::learner_tests {
 
 namespace learner_test {
 
@@ -123,4 +123,4 @@ TEST(LearnerTest, ARunGetsTheHandAndKeepsItsConventions)
     EXPECT_EQ(own.handedness, Side::Left);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::learner_tests

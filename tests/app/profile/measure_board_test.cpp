@@ -7,7 +7,7 @@
 
 #include "tests/support/layout_audit.h"
 
-namespace fb::test {
+namespace fb::test::measure_board_tests {
 
 namespace measure_board_test {
 
@@ -171,4 +171,4 @@ TEST(MeasureBoardTest, AScreenReaderIsToldWhatItIs)
     EXPECT_FALSE(names.contains(QString()));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::measure_board_tests

@@ -15,7 +15,7 @@
 #include "tests/support/fakes.h"
 #include "tests/support/layout_audit.h"
 
-namespace fb::test {
+namespace fb::test::measure_dialog_tests {
 
 namespace measure_dialog_test {
 
@@ -189,4 +189,4 @@ TEST(MeasureDialogTest, NothingIsCutOffOrNamelessInAnyStep)
     QApplication::setLayoutDirection(Qt::LeftToRight);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::measure_dialog_tests

@@ -19,7 +19,7 @@
 #include "tests/support/layout_audit.h"
 #include "tests/support/pseudo_translator.h"
 
-namespace fb::test {
+namespace fb::test::profile_dialog_tests {
 
 namespace profile_dialog_test {
 
@@ -234,4 +234,4 @@ TEST(ProfileDialogTest, NothingIsCutOffOrNamelessWithLargeOrLongOrMirroredWords)
     applyStyle(*qApp, schemeOf(PaletteKind::Light), 1.0);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::profile_dialog_tests

@@ -5,7 +5,7 @@
 #include <QGuiApplication>
 #include <QScreen>
 
-namespace fb::test {
+namespace fb::test::screen_scale_test {
 
 TEST(ScreenScaleTest, ACardIsAsLargeAsTheStandardSays)
 {
@@ -45,4 +45,4 @@ TEST(ScreenScaleTest, AScreenIsKnownByNamesAndPixelsAndGuessedSensibly)
     EXPECT_LT(guessedScale(screen), kFinest);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::screen_scale_test

@@ -10,6 +10,8 @@
 #include "core/site/locate.h"
 #include "tests/support/core_atlas.h"
 
+namespace by_hand_scene_test {
+
 namespace {
 
 using namespace fb;
@@ -284,3 +286,5 @@ TEST(ByHandSceneTest, WhatIsShownLiesInTheAreaThatIsLookedAt)
 }
 
 }  // namespace
+
+}  // namespace by_hand_scene_test

@@ -7,6 +7,8 @@
 #include "app/look/type.h"
 #include "core/basics/seed_stream.h"
 
+namespace label_placement_test {
+
 namespace {
 
 using namespace fb;
@@ -165,3 +167,5 @@ TEST(LabelPlacementTest, SameAskSamePlace)
 }
 
 }  // namespace
+
+}  // namespace label_placement_test

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace fb::test {
+namespace fb::test::label_room_tests {
 
 namespace label_room_test {
 
@@ -50,4 +50,4 @@ TEST(LabelRoomTest, ALeaderEndsOnTheAreaEvenWhereItsMiddleIsHollow)
     EXPECT_EQ(placeOn(kSquare, QRectF(0, 0, 100, 300)), QPointF(50, 100));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::label_room_tests

@@ -7,6 +7,8 @@
 #include <cmath>
 #include <numbers>
 
+namespace scene_painter_test {
+
 namespace {
 
 using namespace fb;
@@ -214,3 +216,5 @@ TEST(ScenePainterTest, NoRulingOfNothing)
 }
 
 }  // namespace
+
+}  // namespace scene_painter_test

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+namespace scene_test {
+
 namespace {
 
 using namespace fb;
@@ -14,3 +16,5 @@ TEST(SceneTest, AScreenReaderHearsTheDescriptionElseTheLabel)
 }
 
 }  // namespace
+
+}  // namespace scene_test

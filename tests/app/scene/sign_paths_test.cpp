@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+namespace sign_paths_test {
+
 namespace {
 
 using namespace fb;
@@ -49,3 +51,5 @@ TEST(SignPathsTest, ALineTooShortForAHeadIsNoArrow)
 }
 
 }  // namespace
+
+}  // namespace sign_paths_test

@@ -8,6 +8,8 @@
 #include "core/site/locate.h"
 #include "tests/support/core_atlas.h"
 
+namespace target_scene_test {
+
 namespace {
 
 using namespace fb;
@@ -240,3 +242,5 @@ TEST(TargetSceneTest, TheMarksOfARunLieAsFarFromTheIdealPointOnAnyBody)
 }
 
 }  // namespace
+
+}  // namespace target_scene_test

@@ -9,7 +9,7 @@
 #include "app/words/site_words.h"
 #include "tests/support/layout_audit.h"
 
-namespace fb::test {
+namespace fb::test::about_dialog_test {
 
 TEST(AboutDialogTest, SaysCautionLicenceAndEverySourceOfThePolicy)
 {
@@ -35,4 +35,4 @@ TEST(AboutDialogTest, OpensBeforeAPolicyIsRead)
     EXPECT_EQ(about.findChild<QTextBrowser*>(), nullptr);
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::about_dialog_test

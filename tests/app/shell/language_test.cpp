@@ -5,7 +5,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
-namespace fb::test {
+namespace fb::test::language_test {
 
 TEST(LanguageTest, EnglishHasItsPlurals)
 {
@@ -60,4 +60,4 @@ TEST(LanguageTest, EveryLanguageThatIsCompiledInIsOfferedByItsOwnName)
     EXPECT_EQ(offered, (QStringList{QStringLiteral("en English"), QStringLiteral("es Español")}));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::language_test

@@ -16,7 +16,7 @@
 #include "tests/support/pseudo_translator.h"
 #include "tests/support/window_walk.h"
 
-namespace fb::test {
+namespace fb::test::main_window_tests {
 
 namespace main_window_test {
 
@@ -233,4 +233,4 @@ TEST(MainWindowTest, ANewRunIsAskedForByKey)
         QTest::qWaitFor([&] { return open.find("runDialog") && open.find("runDialog")->isVisible(); }));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::main_window_tests

@@ -8,7 +8,7 @@
 
 #include "tests/support/layout_audit.h"
 
-namespace fb::test {
+namespace fb::test::restart_dialog_test {
 
 TEST(RestartDialogTest, NamesTheFileAndKeepsTheRunUnlessToldOtherwise)
 {
@@ -34,4 +34,4 @@ TEST(RestartDialogTest, TheShippedPolicyHasNoFileToName)
                     .contains(QLatin1String("shipped")));
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::restart_dialog_test

@@ -8,7 +8,7 @@
 #include "tests/support/open_window.h"
 #include "tests/support/store_folder.h"
 
-namespace fb::test {
+namespace fb::test::services_test {
 
 TEST(ServicesTest, NothingIsReadBeforeTheWindowIsOnScreen)
 {
@@ -16,7 +16,8 @@ TEST(ServicesTest, NothingIsReadBeforeTheWindowIsOnScreen)
     AnsweringDialogs dialogs;
     CountingSeeds seeds;
     MemoryProfiles profiles;
-    Services services(settings, dialogs, seeds, profiles);
+    MemoryRecords records;
+    Services services({settings, dialogs, seeds, records.clock, profiles, records});
     QTest::qWait(30);
     EXPECT_FALSE(services.practice().state().ready);
     QSignalSpy painted(&services.window(), &MainWindow::firstPainted);
@@ -96,7 +97,8 @@ TEST(ServicesTest, ARealStoreRemembersAcrossStarts)
         AnsweringDialogs dialogs;
         CountingSeeds seeds;
         ProfileStore profiles(folder.file());
-        Services services(settings, dialogs, seeds, profiles);
+        MemoryRecords records;
+        Services services({settings, dialogs, seeds, records.clock, profiles, records});
         services.window().show();
         ASSERT_TRUE(QTest::qWaitFor([&] { return services.practice().state().ready; }, 20000));
         if (isFirst)
@@ -122,10 +124,11 @@ TEST(ServicesTest, TheWindowCanBeClosedWhileItIsStillReading)
     CountingSeeds seeds;
     MemoryProfiles profiles;
     for (int i = 0; i < 3; ++i) {
-        Services services(settings, dialogs, seeds, profiles);
+        MemoryRecords records;
+        Services services({settings, dialogs, seeds, records.clock, profiles, records});
         services.window().show();
         QTest::qWait(i * 4);
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::services_test

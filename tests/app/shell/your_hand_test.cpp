@@ -8,7 +8,7 @@
 #include "tests/support/page_steps.h"
 #include "tests/support/window_walk.h"
 
-namespace fb::test {
+namespace fb::test::your_hand_tests {
 
 namespace your_hand_test {
 
@@ -114,4 +114,4 @@ TEST(YourHandTest, NothingIsCutOffInTheSmallestWindowWithLargeText)
     }
 }
 
-}  // namespace fb::test
+}  // namespace fb::test::your_hand_tests
