@@ -63,6 +63,9 @@ void RunStrip::setTight(bool tight)
     m_tight = tight;
     m_name->setVisible(!tight);
     fit();
+    // At once, for whoever asks next how much room it needs.
+    layout()->invalidate();
+    updateGeometry();
 }
 
 void RunStrip::fit()

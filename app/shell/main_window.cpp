@@ -96,6 +96,8 @@ QWidget* MainWindow::header()
 {
     auto* whole = new QWidget(this);
     m_header = whole;
+    // However long its words, it never makes the window grow: fitHeader() finds them room.
+    m_header->setMinimumWidth(1);
     auto* row = new QHBoxLayout(whole);
     row->setContentsMargins(space::kMargin, space::kNear, space::kMargin, space::kNear);
     row->setSpacing(space::kTight);
@@ -117,17 +119,26 @@ void MainWindow::fitHeader()
     if (!m_header)
         return;
     const auto fits = [this] {
-        m_header->layout()->invalidate();
+        // What changed its words a moment ago has not told the header yet.
+        for (QWidget* part : std::initializer_list<QWidget*>{m_areas, m_run}) {
+            part->layout()->invalidate();
+            part->updateGeometry();
+        }
         return m_header->sizeHint().width() <= width();
     };
-    m_run->setTight(false);
+    const auto tighten = [this](bool tight) {
+        m_run->setTight(tight);
+        const int side = tight ? space::kNear : space::kMargin;
+        m_header->layout()->setContentsMargins(side, space::kNear, side, space::kNear);
+    };
+    tighten(false);
     m_wordmark->show();
     m_gap->show();
     if (fits())
         return;
     m_wordmark->hide();
     m_gap->hide();
-    m_run->setTight(!fits());
+    tighten(!fits());
 }
 
 QPushButton* MainWindow::menuButton(const char* name, void (MainWindow::*fill)(QMenu&))
