@@ -70,6 +70,9 @@ TEST_F(PinFieldTest, WhoWasChosenStaysWhenTheListChanges)
 TEST_F(PinFieldTest, AWrongPinIsMarkedByALineThatIsBroken)
 {
     QApplication::setCursorFlashTime(0);  // a caret that blinks is a difference too
+    // Dressed by the style sheet once before: the very first dressing shifts the words by a pixel.
+    field.setWrong(true);
+    field.setWrong(false);
     const QImage usual = pin->grab().toImage();
     field.setWrong(true);
     EXPECT_NE(pin->grab().toImage(), usual);
