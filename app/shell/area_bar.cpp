@@ -2,6 +2,7 @@
 
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QTimer>
 #include <QToolButton>
 
 #include "app/look/style.h"
@@ -66,8 +67,9 @@ void AreaBar::changeEvent(QEvent* event)
     QWidget::changeEvent(event);
     if (event->type() == QEvent::LanguageChange)
         say();
+    // The buttons are dressed anew after the bar.
     if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
-        fit();
+        QTimer::singleShot(0, this, &AreaBar::fit);
 }
 
 // A style sheet with a least height lets a layout press such buttons to less than their words.

@@ -104,7 +104,8 @@ private:
         m_last = event;
         return time;
     }
-    // Ends the one that is open without a word of judgement, and begins another.
+    // Ends the one that is open without a word of judgement, waits for the backup after it, and begins
+    // another.
     void next()
     {
         if (m_run) {
@@ -113,6 +114,8 @@ private:
                 m_store.sign(m_id, ManyRecords::must(m_run->sign(m_now)), m_run->result(), m_proof,
                              std::nullopt, &m_asker, then);
             }));
+            const auto work = std::make_shared<LongWork>();
+            static_cast<void>(got<Verified>([&](const auto& then) { m_store.verify(work, &m_asker, then); }));
         }
         const CheckOffOrder order{QString::number(m_student++), m_sheet.key, 5, 0, {}, {}, {}, 0.0};
         m_id = got<RunningCheckOff>([&](const auto& then) { m_store.begin(order, &m_asker, then); }).id;
