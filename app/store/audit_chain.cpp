@@ -58,12 +58,15 @@ Result<ChainEnd> chainEnd(const Store& store)
 
 Result<ChainEnd> appendAudit(Store& store, AuditEntry entry, const QDateTime& at)
 {
-    const auto end = chainEnd(store);
-    if (!end)
-        return end;
-    entry.seq = end->length + 1;
+    return chainEnd(store).and_then(
+        [&](const ChainEnd& end) { return appendAudit(store, end, std::move(entry), at); });
+}
+
+Result<ChainEnd> appendAudit(Store& store, const ChainEnd& end, AuditEntry entry, const QDateTime& at)
+{
+    entry.seq = end.length + 1;
     entry.at = isoText(at);
-    const ChainEnd next{entry.seq, chained(end->head, recordOf(entry))};
+    const ChainEnd next{entry.seq, chained(end.head, recordOf(entry))};
     const auto written =
         store.change({QStringLiteral("INSERT INTO audit (seq, at, actor, event, object, detail, hash) "
                                      "VALUES (?, ?, ?, ?, ?, ?, ?)"),

@@ -40,5 +40,8 @@ struct ChainEnd {
 [[nodiscard]] Result<ChainEnd> chainEnd(const Store& store);
 // In a transaction, with the entry's seq and time as they come. Where the chain goes now.
 [[nodiscard]] Result<ChainEnd> appendAudit(Store& store, AuditEntry entry, const QDateTime& at);
+// The same where the end is known.
+[[nodiscard]] Result<ChainEnd> appendAudit(Store& store, const ChainEnd& end, AuditEntry entry,
+                                           const QDateTime& at);
 
 }  // namespace fb

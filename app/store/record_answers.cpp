@@ -95,11 +95,10 @@ QByteArray answerHash(const QVariantList& columns)
     return sha256(row);
 }
 
-Result<bool> addAnswer(Store& store, qint64 checkOff, qint64 eventSeq, const QString& at,
-                       const Answer& answer)
+Result<bool> addAnswer(Store& store, qint64 checkOff, qint64 eventSeq, const QString& at, int item,
+                       const QVariantList& columns)
 {
-    QVariantList values{checkOff, answer.item, eventSeq, at};
-    values += answerColumns(answer);
+    const QVariantList values = QVariantList{checkOff, item, eventSeq, at} + columns;
     static const QString sql =
         QStringLiteral("INSERT INTO answer (check_off_id, item, event_seq, answered_at, %1) VALUES (?%2)")
             .arg(answerColumnNames(), QStringLiteral(", ?").repeated(values.size() - 1));

@@ -22,7 +22,7 @@ namespace fb {
 
 // In a transaction.
 [[nodiscard]] Result<bool> addAnswer(Store& store, qint64 checkOff, qint64 eventSeq, const QString& at,
-                                     const Answer& answer);
+                                     int item, const QVariantList& columns);
 
 // What the log tells of an answer.
 [[nodiscard]] QString answerDetail(int item, const QVariantList& columns, const QByteArray& eventText);

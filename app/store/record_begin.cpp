@@ -1,4 +1,6 @@
 // Beginning a check-off, and finding the one that was begun again: see record_check_off.h.
+#include <algorithm>
+
 #include "app/store/audit_chain.h"
 #include "app/store/record_check_off.h"
 #include "app/store/record_order.h"
@@ -101,8 +103,9 @@ Result<RunningCheckOff> runningIn(const Store& store, const QVariantList& row)
     running.events = std::move(*events);
     running.attempt = row[1].toInt();
     running.needsSecondAssessor = row[2].toBool();
-    running.onScreen = Ms{row[3].toLongLong()};
-    running.onManikin = Ms{row[4].toLongLong()};
+    const CheckOffEvent last = running.events.empty() ? CheckOffEvent{} : running.events.back();
+    running.onScreen = std::max(last.onScreen, Ms{row[3].toLongLong()});
+    running.onManikin = std::max(last.onManikin, Ms{row[4].toLongLong()});
     running.begunAt = timeFrom(row[5].toString());
     return running;
 }

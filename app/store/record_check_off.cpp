@@ -9,24 +9,42 @@ namespace record_check_off_detail {
 
 struct LastKept {
     bool isOpen = false;
+    int answers = 0;
     qint64 seq = 0;
-    QString text;
+    ChainEnd end;  // of the log
 };
 
+// The log is never empty: its first entry tells of its making.
 Result<LastKept> lastKept(const Store& store, qint64 checkOff)
 {
     const auto rows = store.rows(
         {QStringLiteral(
-             "SELECT c.closed_at, e.seq, e.event_text FROM check_off c LEFT JOIN check_off_event e "
-             "ON e.check_off_id = c.check_off_id WHERE c.check_off_id = ? ORDER BY e.seq DESC "
-             "LIMIT 1"),
+             "SELECT c.closed_at, (SELECT count(*) FROM answer a WHERE a.check_off_id = c.check_off_id), "
+             "e.seq, l.seq, l.hash FROM check_off c "
+             "JOIN audit l ON l.seq = (SELECT max(seq) FROM audit) LEFT JOIN check_off_event e "
+             "ON e.check_off_id = c.check_off_id WHERE c.check_off_id = ? ORDER BY e.seq DESC LIMIT 1"),
          {checkOff}});
     if (!rows)
         return tl::unexpected(rows.error());
     if (rows->empty())
         return LastKept{};
     const QVariantList& row = rows->front();
-    return LastKept{row[0].isNull(), row[1].toLongLong(), row[2].toString()};
+    return LastKept{
+        row[0].isNull(), row[1].toInt(), row[2].toLongLong(), {row[3].toLongLong(), row[4].toByteArray()}};
+}
+
+// Asked for again, in every word. Of an answer its item tells beforehand.
+Result<bool> isKept(const Store& store, qint64 checkOff, const LastKept& last, const CheckOffEvent& event,
+                    const QByteArray& text)
+{
+    if (!last.isOpen || (event.answer && event.answer->item != last.answers - 1))
+        return false;
+    return store
+        .rows({QStringLiteral("SELECT event_text FROM check_off_event WHERE check_off_id = ? AND seq = ?"),
+               {checkOff, last.seq}})
+        .map([&](const auto& rows) {
+            return !rows.empty() && rows.front().front().toString().toUtf8() == text;
+        });
 }
 
 // The step's word of now; the events keep every earlier one.
@@ -44,44 +62,50 @@ Result<bool> keepObservation(Store& store, qint64 checkOff, const CheckOffEvent&
           textOfUtf8(event.observation->remark)}});
 }
 
-Result<bool> isNextItem(const Store& store, qint64 checkOff, int item)
+// What the log says of an event that ends it before its time.
+std::optional<AuditEntry> entryOf(qint64 checkOff, const CheckOffEvent& event)
 {
-    return store.rows({QStringLiteral("SELECT count(*) FROM answer WHERE check_off_id = ?"), {checkOff}})
-        .map([&](const auto& rows) { return rows.front().front().toInt() == item; });
-}
-
-// What the log says of an event, where it says anything.
-std::optional<AuditEntry> entryOf(qint64 checkOff, const CheckOffEvent& event, const QString& text)
-{
-    const auto entry = [&](const char* actor, const char* name, const QString& detail) {
-        return AuditEntry{.actor = QLatin1String(actor),
+    const auto entry = [&](const char* name) {
+        return AuditEntry{.actor = QStringLiteral("program"),
                           .event = QLatin1String(name),
                           .object = objectName(checkOff),
-                          .detail = detail};
+                          .detail = textOfUtf8(event.note)};
     };
     switch (event.kind) {
-    case CheckOffEventKind::Answered:
-        return entry("student", "ANSWER",
-                     answerDetail(event.answer->item, answerColumns(*event.answer), text.toUtf8()));
-    case CheckOffEventKind::SafetyStop: return entry("program", "SAFETY_STOP", textOfUtf8(event.note));
-    case CheckOffEventKind::Voided: return entry("program", "VOID", textOfUtf8(event.note));
-    case CheckOffEventKind::NoShow: return entry("program", "NO_SHOW", {});
+    case CheckOffEventKind::SafetyStop: return entry("SAFETY_STOP");
+    case CheckOffEventKind::Voided: return entry("VOID");
+    case CheckOffEventKind::NoShow: return entry("NO_SHOW");
     default: return std::nullopt;
     }
 }
 
-Result<bool> keepParts(Store& store, qint64 checkOff, qint64 seq, const CheckOffEvent& event,
-                       const QString& text, const Moment& now)
+Result<ChainEnd> keepAnswer(Store& store, qint64 checkOff, const LastKept& last, int item,
+                            const EventRows& rows, const Moment& now)
 {
-    auto kept = addEvent(store, checkOff, seq, event, text, now);
-    if (kept && event.answer)
-        kept = addAnswer(store, checkOff, seq, isoText(now.at), *event.answer);
-    else if (kept && event.observation)
-        kept = keepObservation(store, checkOff, event);
-    const auto entry = entryOf(checkOff, event, text);
-    if (!kept || !entry)
-        return kept;
-    return appendAudit(store, *entry, now.at).map([](const ChainEnd&) { return true; });
+    const auto added = addAnswer(store, checkOff, last.seq + 1, isoText(now.at), item, rows.columns);
+    if (!added)
+        return tl::unexpected(added.error());
+    return appendAudit(store, last.end,
+                       {.actor = QStringLiteral("student"),
+                        .event = QStringLiteral("ANSWER"),
+                        .object = objectName(checkOff),
+                        .detail = rows.detail},
+                       now.at);
+}
+
+Result<bool> keepParts(Store& store, qint64 checkOff, const LastKept& last, const CheckOffEvent& event,
+                       const EventRows& rows, const Moment& now)
+{
+    const auto added = addEvent(store, checkOff, last.seq + 1, event, QString::fromUtf8(rows.text), now);
+    if (!added)
+        return added;
+    const auto done = [](const ChainEnd&) { return true; };
+    if (event.answer)
+        return keepAnswer(store, checkOff, last, event.answer->item, rows, now).map(done);
+    if (event.observation)
+        return keepObservation(store, checkOff, event);
+    const auto entry = entryOf(checkOff, event);
+    return entry ? appendAudit(store, last.end, *entry, now.at).map(done) : added;
 }
 
 // Whether an event has what its kind says.
@@ -101,33 +125,45 @@ QString objectName(qint64 checkOff) { return QStringLiteral("check-off-%1").arg(
 Result<bool> addEvent(Store& store, qint64 checkOff, qint64 seq, const CheckOffEvent& event,
                       const QString& text, const Moment& now)
 {
-    const auto added =
-        store.change({QStringLiteral("INSERT INTO check_off_event (check_off_id, seq, kind, at, event_text) "
-                                     "VALUES (?, ?, ?, ?, ?)"),
-                      {checkOff, seq, word(event.kind), isoText(now.at), text}});
-    return added.and_then(
-        [&](bool) { return keepCountedTime(store, checkOff, event.onScreen, event.onManikin); });
+    return store.change(
+        {QStringLiteral("INSERT INTO check_off_event (check_off_id, seq, kind, at, event_text) "
+                        "VALUES (?, ?, ?, ?, ?)"),
+         {checkOff, seq, word(event.kind), isoText(now.at), text}});
 }
 
-Result<bool> keepEvent(Store& store, qint64 checkOff, const CheckOffEvent& event, const Moment& now)
+EventRows rowsOf(const CheckOffEvent& event)
+{
+    EventRows rows{QByteArray::fromStdString(textOf(event)), {}, {}};
+    if (event.answer) {
+        rows.columns = answerColumns(*event.answer);
+        rows.detail = answerDetail(event.answer->item, rows.columns, rows.text);
+    }
+    return rows;
+}
+
+Result<bool> keepEvent(Store& store, qint64 checkOff, const CheckOffEvent& event,
+                       const std::shared_future<EventRows>& coming, const Moment& now)
 {
     if (!isWhole(event))
         return fault(Problem::CheckOffOutOfOrder);
-    const QString text = textOfUtf8(textOf(event));
     return store.transaction([&]() -> Result<bool> {
         const auto last = lastKept(store, checkOff);
         if (!last)
             return tl::unexpected(last.error());
-        if (!last->isOpen)
+        const EventRows& rows = coming.get();
+        if (const auto kept = isKept(store, checkOff, *last, event, rows.text); !kept || *kept)
+            return kept;
+        if (!last->isOpen || (event.answer && event.answer->item != last->answers))
             return fault(Problem::CheckOffOutOfOrder);
-        if (last->text == text)
-            return true;
-        const auto fits = event.answer ? isNextItem(store, checkOff, event.answer->item) : Result<bool>(true);
-        if (!fits)
-            return fits;
-        return *fits ? keepParts(store, checkOff, last->seq + 1, event, text, now)
-                     : fault(Problem::CheckOffOutOfOrder);
+        return keepParts(store, checkOff, *last, event, rows, now);
     });
+}
+
+Result<bool> keepEvent(Store& store, qint64 checkOff, const CheckOffEvent& event, const Moment& now)
+{
+    std::promise<EventRows> rows;
+    rows.set_value(rowsOf(event));
+    return keepEvent(store, checkOff, event, rows.get_future(), now);
 }
 
 Result<bool> keepCountedTime(Store& store, qint64 checkOff, Ms onScreen, Ms onManikin)

@@ -6,6 +6,9 @@
 // mean something read alike.) Answers come in the order of their items, each once.
 #pragma once
 
+#include <QByteArray>
+#include <QVariantList>
+#include <future>
 #include <optional>
 
 #include "app/doors/records.h"
@@ -21,7 +24,19 @@ namespace fb {
 // signature, which has its own way (record_signing.h).
 [[nodiscard]] Result<bool> keepEvent(Store& store, qint64 checkOff, const CheckOffEvent& event,
                                      const Moment& now);
-// Never less than is kept.
+
+// What an event is written as; of an answer its row and what the log says of it too.
+struct EventRows {
+    QByteArray text;
+    QVariantList columns;
+    QString detail;
+};
+[[nodiscard]] EventRows rowsOf(const CheckOffEvent& event);
+// As above, while another thread still makes the rows: the file is opened for writing meanwhile.
+[[nodiscard]] Result<bool> keepEvent(Store& store, qint64 checkOff, const CheckOffEvent& event,
+                                     const std::shared_future<EventRows>& coming, const Moment& now);
+
+// Between two events, each of which tells the time too. Never less than is kept.
 [[nodiscard]] Result<bool> keepCountedTime(Store& store, qint64 checkOff, Ms onScreen, Ms onManikin);
 
 // The one that was begun and not signed.
@@ -29,7 +44,7 @@ namespace fb {
 // EventNotReadable.
 [[nodiscard]] Result<std::vector<CheckOffEvent>> readEvents(const Store& store, qint64 checkOff);
 
-// In a transaction: the event itself, its seq counted from 1, and the time it tells.
+// In a transaction: the event itself, its seq counted from 1.
 [[nodiscard]] Result<bool> addEvent(Store& store, qint64 checkOff, qint64 seq, const CheckOffEvent& event,
                                     const QString& text, const Moment& now);
 // How the log calls it.

@@ -1,6 +1,9 @@
 #include "app/store/record_export.h"
 
 #include <algorithm>
+#include <future>
+
+#include "app/store/record_migrations.h"
 
 namespace fb {
 
@@ -39,24 +42,34 @@ Result<bool> exportRecords(const Store& store, ExportKind kind, const QString& s
 Result<bool> writeRanges(const Store& store, ExportFile& out, LongWork& work, const QByteArray& between,
                          const MakeRange& make)
 {
-    constexpr int kAtATime = 1000;
+    constexpr int kAtATime = 2000;
     const auto last = store.rows({QStringLiteral("SELECT coalesce(max(check_off_id), 0) FROM check_off")});
     if (!last)
         return tl::unexpected(last.error());
     const qint64 most = last->front().front().toLongLong();
+    const QString file = store.file();
+    const auto beside = [&](const CheckOffRange& range) -> Result<QByteArray> {
+        const auto own = Store::openToRead(file, recordStoreKind());
+        return own ? make(**own, range) : tl::unexpected(own.error());
+    };
     bool isFirst = true;
-    for (qint64 from = 1; from <= most && !work.cancelled; from += kAtATime) {
-        const auto text = make({from, from + kAtATime - 1});
-        if (!text)
-            return tl::unexpected(text.error());
-        if (!text->isEmpty()) {
+    for (qint64 from = 1; from <= most && !work.cancelled; from += 2 * kAtATime) {
+        const qint64 middle = from + kAtATime;
+        auto later = std::async(std::launch::async, beside, CheckOffRange{middle, middle + kAtATime - 1});
+        const auto now = make(store, {from, middle - 1});
+        const auto then = later.get();
+        if (!now || !then)
+            return tl::unexpected(now ? then.error() : now.error());
+        for (const QByteArray* text : {&*now, &*then}) {
+            if (text->isEmpty())
+                continue;
             out.write(isFirst ? QByteArray() : between);
             out.write(*text);
             isFirst = false;
         }
         if (const auto written = out.flushed(); !written)
             return written;
-        work.percent = static_cast<int>(std::min<qint64>(99, 100 * (from + kAtATime) / most));
+        work.percent = static_cast<int>(std::min<qint64>(99, 100 * (middle + kAtATime) / most));
     }
     return true;
 }

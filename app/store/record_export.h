@@ -39,9 +39,10 @@ namespace fb {
 struct CheckOffRange {
     qint64 from = 0, to = 0;
 };
-using MakeRange = std::function<Result<QByteArray>(const CheckOffRange&)>;
-// All check-offs in the order of their ids, so many at a time, until it is cancelled; `between` stands
-// between two texts that are not empty.
+// The text of one range, in the thread the store was opened in.
+using MakeRange = std::function<Result<QByteArray>(const Store&, const CheckOffRange&)>;
+// All check-offs in the order of their ids, so many at a time and by two hands at once, until it is
+// cancelled; `between` stands between two texts that are not empty. Each range is of one moment.
 [[nodiscard]] Result<bool> writeRanges(const Store& store, ExportFile& out, LongWork& work,
                                        const QByteArray& between, const MakeRange& make);
 

@@ -50,7 +50,7 @@ void appendNumbers(QByteArray& line, const QSqlQuery& row, int from, int count)
         line += ',';
         const QVariant number = row.value(i);
         if (!number.isNull())
-            appendNumber(line, number.toDouble());
+            appendRounded(line, number.toDouble());
     }
 }
 
@@ -185,10 +185,11 @@ Result<bool> exportFullCsv(const Store& store, const QString& sheet, ExportFile&
     const auto known = knownOf(store);
     if (!known)
         return tl::unexpected(known.error());
-    return writeRanges(store, out, work, {}, [&](const CheckOffRange& range) -> Result<QByteArray> {
-        const auto prefixes = prefixesOf(store, *known, sheet, range);
-        return prefixes ? answersOf(store, *prefixes, range) : tl::unexpected(prefixes.error());
-    });
+    return writeRanges(
+        store, out, work, {}, [&](const Store& in, const CheckOffRange& range) -> Result<QByteArray> {
+            const auto prefixes = prefixesOf(in, *known, sheet, range);
+            return prefixes ? answersOf(in, *prefixes, range) : tl::unexpected(prefixes.error());
+        });
 }
 
 }  // namespace fb

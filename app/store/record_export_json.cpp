@@ -218,9 +218,10 @@ Result<bool> exportFullJson(const Store& store, const QString& sheet, const Mome
     if (const auto tables = writeTables(store, out); !tables)
         return tables;
     out.write(",\n\"check_offs\":[\n");
-    const auto written = writeRanges(store, out, work, ",\n", [&](const CheckOffRange& range) {
-        return checkOffsOf(store, sheet, range);
-    });
+    const auto written =
+        writeRanges(store, out, work, ",\n", [&](const Store& in, const CheckOffRange& range) {
+            return checkOffsOf(in, sheet, range);
+        });
     out.write("]}\n");
     return written.and_then([&](bool) { return out.flushed(); });
 }

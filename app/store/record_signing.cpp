@@ -170,7 +170,10 @@ Result<SignedOff> signCheckOff(Store& store, qint64 checkOff, const CheckOffEven
         });
         if (!may)
             return may;
-        if (const auto added = addEvent(store, checkOff, kept->count + 1, event, text, now); !added)
+        const auto added = addEvent(store, checkOff, kept->count + 1, event, text, now).and_then([&](bool) {
+            return keepCountedTime(store, checkOff, event.onScreen, event.onManikin);
+        });
+        if (!added)
             return added;
         const auto all = keptEvents(store, checkOff);
         if (!all)

@@ -176,8 +176,13 @@ void RecordStore::begin(const CheckOffOrder& order, QObject* asker, Then<Running
 
 void RecordStore::keep(qint64 checkOff, const CheckOffEvent& event, QObject* asker, Then<bool> then)
 {
+    // The screen waits for this one: the rows are made here while the writer wakes.
+    const auto rows = std::make_shared<std::promise<EventRows>>();
     ask<bool>(m_writer, asker, std::move(then),
-              [=, now = now()](Store& store) { return keepEvent(store, checkOff, event, now); });
+              [=, now = now(), coming = rows->get_future().share()](Store& store) {
+                  return keepEvent(store, checkOff, event, coming, now);
+              });
+    rows->set_value(rowsOf(event));
 }
 
 // Nobody waits for it: the next event keeps the time again.

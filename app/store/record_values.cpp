@@ -2,6 +2,8 @@
 
 #include <array>
 #include <charconv>
+#include <cmath>
+#include <cstdlib>
 
 namespace fb {
 
@@ -16,11 +18,31 @@ int digitsAt(const QString& text, qsizetype from, qsizetype count)
     return value;
 }
 
+void putDigits(QString& text, int from, int count, int value)
+{
+    for (int i = from + count - 1; i >= from; --i, value /= 10)
+        text[i] = QChar(u'0' + value % 10);
+}
+
 }  // namespace record_values_detail
 
 Moment momentOf(const QDateTime& utc) { return {utc.toUTC(), utc.toLocalTime().date()}; }
 
-QString isoText(const QDateTime& at) { return at.toUTC().toString(Qt::ISODateWithMs); }
+// As Qt::ISODateWithMs, which takes twenty times as long.
+QString isoText(const QDateTime& at)
+{
+    using record_values_detail::putDigits;
+    const QDateTime utc = at.toUTC();
+    const QDate date = utc.date();
+    const QTime time = utc.time();
+    QString text = QStringLiteral("0000-00-00T00:00:00.000Z");
+    const std::pair<int, std::pair<int, int>> parts[]{
+        {date.year(), {0, 4}},    {date.month(), {5, 2}},   {date.day(), {8, 2}},  {time.hour(), {11, 2}},
+        {time.minute(), {14, 2}}, {time.second(), {17, 2}}, {time.msec(), {20, 3}}};
+    for (const auto& [value, place] : parts)
+        putDigits(text, place.first, place.second, value);
+    return text;
+}
 
 QDateTime timeFrom(const QString& text) { return QDateTime::fromString(text, Qt::ISODateWithMs).toUTC(); }
 
@@ -58,6 +80,34 @@ void appendNumber(QByteArray& line, double value)
     std::array<char, 32> text{};
     const char* end = std::to_chars(text.data(), text.data() + text.size(), value + 0.0).ptr;
     line.append(text.data(), end - text.data());
+}
+
+void appendRounded(QByteArray& line, double value)
+{
+    constexpr double kMillion = 1e6;
+    constexpr double kMost = 1e9;  // beyond it a millionth is not told apart
+    constexpr int kDecimals = 6;
+    if (!(std::abs(value) < kMost))
+        return appendNumber(line, value);
+    const long long millionths = std::llround(value * kMillion);
+    unsigned long long rest = static_cast<unsigned long long>(std::llabs(millionths));
+    std::array<char, 24> text{};
+    auto at = text.end();
+    bool isTold = false;
+    for (int i = 0; i < kDecimals; ++i, rest /= 10) {
+        isTold = isTold || rest % 10 != 0;
+        if (isTold)
+            *--at = static_cast<char>('0' + rest % 10);
+    }
+    if (isTold)
+        *--at = '.';
+    do {
+        *--at = static_cast<char>('0' + rest % 10);
+        rest /= 10;
+    } while (rest != 0);
+    if (millionths < 0)
+        *--at = '-';
+    line.append(at, text.end() - at);
 }
 
 QVariant orNull(const std::optional<double>& value)

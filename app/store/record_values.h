@@ -36,6 +36,8 @@ struct Moment {
 
 // The shortest text that reads back as the same number; nought has no sign.
 void appendNumber(QByteArray& line, double value);
+// To the millionth, as everything that leaves core is rounded; no noughts at its end.
+void appendRounded(QByteArray& line, double value);
 
 // Of anything that has one in core.
 template <class Enum>

@@ -52,6 +52,25 @@ QString freshName()
     return QStringLiteral("store-%1").arg(++count);
 }
 
+// By names: a value bound by its place makes a name of the place anew each time, which takes as long as to
+// write the row.
+const QString& nameOfPlace(std::size_t place)
+{
+    static thread_local std::vector<QString> names;
+    while (names.size() <= place)
+        names.push_back(QStringLiteral(":p%1").arg(names.size()));
+    return names[place];
+}
+
+QString withNames(const QString& sql)
+{
+    QString named;
+    std::size_t place = 0;
+    for (const QChar c : sql)
+        named += c == u'?' ? nameOfPlace(place++) : QString(c);
+    return named;
+}
+
 Statement plain(const char* sql) { return {QString::fromLatin1(sql)}; }
 
 }  // namespace store_detail
@@ -89,54 +108,58 @@ Result<bool> Store::begin(bool readOnly)
 
 // A query that is in use and its words again cannot meet: what is read row by row is read with words of
 // its own.
-Result<QSqlQuery*> Store::started(const Statement& statement) const
+Result<Store::Ready*> Store::started(const Statement& statement) const
 {
     auto ready = m_ready.find(statement.sql);
-    if (ready == m_ready.end()) {
+    const bool isNew = ready == m_ready.end();
+    if (isNew) {
         QSqlQuery query(QSqlDatabase::database(m_name, false));
         query.setForwardOnly(true);
-        if (!query.prepare(statement.sql))
+        if (!query.prepare(withNames(statement.sql)))
             return faultOf(query.lastError(), m_file);
-        ready = m_ready.emplace(statement.sql, std::move(query)).first;
+        ready = m_ready.emplace(statement.sql, Ready{std::move(query)}).first;
     }
-    QSqlQuery& query = ready->second;
-    for (int i = 0; i < statement.values.size(); ++i)
-        query.bindValue(i, statement.values[i]);
+    QSqlQuery& query = ready->second.query;
+    for (qsizetype i = 0; i < statement.values.size(); ++i)
+        query.bindValue(nameOfPlace(static_cast<std::size_t>(i)), statement.values[i]);
     if (!query.exec()) {
         const auto why = faultOf(query.lastError(), m_file);
         m_ready.erase(ready);
         return why;
     }
-    return &query;
+    if (isNew)
+        ready->second.columns = query.record().count();
+    return &ready->second;
 }
 
-Result<bool> Store::each(const Statement& statement, const Take& take) const
+Result<bool> Store::walked(QSqlQuery& query, const Take& take) const
 {
-    const auto query = started(statement);
-    if (!query)
-        return tl::unexpected(query.error());
     bool goesOn = true;
-    while (goesOn && (*query)->next())
-        goesOn = take(**query);
-    const QSqlError error = (*query)->lastError();
-    (*query)->finish();
+    while (goesOn && query.next())
+        goesOn = take(query);
+    const QSqlError error = query.lastError();
+    query.finish();
     if (error.isValid())
         return faultOf(error, m_file);
     return true;
 }
 
+Result<bool> Store::each(const Statement& query, const Take& take) const
+{
+    return started(query).and_then([&](Ready* ready) { return walked(ready->query, take); });
+}
+
 Result<std::vector<QVariantList>> Store::rows(const Statement& query) const
 {
     std::vector<QVariantList> rows;
-    int count = 0;
-    const auto read = each(query, [&](const QSqlQuery& row) {
-        if (rows.empty())
-            count = row.record().count();
-        QVariantList values;
-        for (int i = 0; i < count; ++i)
-            values << row.value(i);
-        rows.push_back(std::move(values));
-        return true;
+    const auto read = started(query).and_then([&](Ready* ready) {
+        return walked(ready->query, [&](const QSqlQuery& row) {
+            QVariantList values;
+            for (int i = 0; i < ready->columns; ++i)
+                values << row.value(i);
+            rows.push_back(std::move(values));
+            return true;
+        });
     });
     if (!read)
         return tl::unexpected(read.error());

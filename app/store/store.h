@@ -81,11 +81,16 @@ private:
     [[nodiscard]] Result<bool> migrate(const StoreKind& kind);
     [[nodiscard]] static Result<std::unique_ptr<Store>> attempt(const QString& file, const StoreKind& kind);
     [[nodiscard]] Result<QVariant> single(const char* sql) const;
-    [[nodiscard]] Result<QSqlQuery*> started(const Statement& statement) const;
+    struct Ready {
+        QSqlQuery query;
+        int columns = 0;
+    };
+    [[nodiscard]] Result<Ready*> started(const Statement& statement) const;
+    [[nodiscard]] Result<bool> walked(QSqlQuery& query, const Take& take) const;
 
     QString m_file;
-    QString m_name;                                // of the connection
-    mutable std::map<QString, QSqlQuery> m_ready;  // prepared once, by their words
+    QString m_name;                            // of the connection
+    mutable std::map<QString, Ready> m_ready;  // prepared once, by their words
     std::unique_ptr<FileLock> m_alone;
 };
 

@@ -13,10 +13,10 @@
 
 namespace fb::test {
 
-// The same rows by hand: event, answer, counted time and the entry of the log, its hash computed too.
-class ByHand {
+// The same rows by hand: event, answer and the entry of the log, its hash computed too.
+class AnswerByHand {
 public:
-    explicit ByHand(const QString& file)
+    explicit AnswerByHand(const QString& file)
     {
         {
             ManyRecords made(file);
@@ -38,16 +38,15 @@ public:
         const QByteArray marks = QByteArray(", ?").repeated(answerWords().size() + answerNumbers().size());
         prepare(m_answer, "INSERT INTO answer (check_off_id, item, event_seq, answered_at, " +
                               answerColumnNames().toLatin1() + ") VALUES (2, ?, ?, ?" + marks + ")");
-        prepare(m_time, "UPDATE check_off SET on_screen_ms = ? WHERE check_off_id = 2");
         prepare(m_audit, "INSERT INTO audit VALUES (?, ?, 'student', 'ANSWER', 'check-off-2', ?, ?)");
         prepare(m_begin, "BEGIN IMMEDIATE");
         prepare(m_commit, "COMMIT");
     }
-    ByHand(const ByHand&) = delete;
-    ByHand& operator=(const ByHand&) = delete;
-    ~ByHand()
+    AnswerByHand(const AnswerByHand&) = delete;
+    AnswerByHand& operator=(const AnswerByHand&) = delete;
+    ~AnswerByHand()
     {
-        for (sqlite3_stmt* one : {m_event, m_answer, m_time, m_audit, m_begin, m_commit})
+        for (sqlite3_stmt* one : {m_event, m_answer, m_audit, m_begin, m_commit})
             sqlite3_finalize(one);
         sqlite3_close(m_db);
     }
@@ -60,16 +59,14 @@ public:
         ++m_seq;
         run(m_begin, {});
         run(m_event, {m_seq, time, text});
-        QVariantList columns{m_seq, m_seq, time};
-        columns += answerColumns(*event.answer);
-        run(m_answer, columns);
-        run(m_time, {static_cast<qint64>(event.onScreen.count())});
+        const QVariantList columns = answerColumns(*event.answer);
+        run(m_answer, QVariantList{m_seq, m_seq, time} + columns);
         const AuditEntry entry{m_end.length + 1,
                                QString::fromLatin1(time),
                                QStringLiteral("student"),
                                QStringLiteral("ANSWER"),
                                QStringLiteral("check-off-2"),
-                               answerDetail(event.answer->item, answerColumns(*event.answer), text)};
+                               answerDetail(event.answer->item, columns, text)};
         m_end = {entry.seq, chained(m_end.head, recordOf(entry))};
         run(m_audit, {entry.seq, time, entry.detail, m_end.head});
         run(m_commit, {});
@@ -111,8 +108,8 @@ private:
     }
 
     sqlite3* m_db = nullptr;
-    sqlite3_stmt *m_event = nullptr, *m_answer = nullptr, *m_time = nullptr, *m_audit = nullptr,
-                 *m_begin = nullptr, *m_commit = nullptr;
+    sqlite3_stmt *m_event = nullptr, *m_answer = nullptr, *m_audit = nullptr, *m_begin = nullptr,
+                 *m_commit = nullptr;
     ChainEnd m_end;
     int m_seq = 0;
 };

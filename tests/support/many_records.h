@@ -173,11 +173,12 @@ private:
                {id, ++m_seq, word(event.kind), time, text});
         if (!event.answer)
             return;
-        must(addAnswer(*m_store, id, m_seq, time, *event.answer));
+        const QVariantList columns = answerColumns(*event.answer);
+        must(addAnswer(*m_store, id, m_seq, time, event.answer->item, columns));
         note({.actor = QStringLiteral("student"),
               .event = QStringLiteral("ANSWER"),
               .object = objectName(id),
-              .detail = answerDetail(event.answer->item, answerColumns(*event.answer), text.toUtf8())},
+              .detail = answerDetail(event.answer->item, columns, text.toUtf8())},
              time);
     }
 

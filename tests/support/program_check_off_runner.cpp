@@ -139,7 +139,8 @@ private:
         if (m_run->stage() == CheckOffStage::Closing && (m_run->rating() || m_stream.below(3) == 0))
             return sign();
         const auto event = anyEvent();
-        if (!event)  // it does not fit: another one
+        // It does not fit, or is word for word what was kept last, which would be a second try: another one.
+        if (!event || hashOf(*event) == m_last)
             return next();
         m_store.keep(m_id, *event, this, then<bool>(kKeep, [this, event = *event](bool) {
                          say(event);
@@ -230,12 +231,8 @@ private:
 
     void say(const CheckOffEvent& event)
     {
-        const QByteArray hash = hashOf(event);
-        // Word for word what was kept last is kept once: it would be a second try.
-        if (hash != m_last)
-            ++m_seq;
-        m_last = hash;
-        std::printf("kept %lld %d %s\n", m_id, m_seq, hash.toHex().constData());
+        m_last = hashOf(event);
+        std::printf("kept %lld %d %s\n", m_id, ++m_seq, m_last.toHex().constData());
         std::fflush(stdout);
     }
 

@@ -41,7 +41,7 @@ TEST(RecordAnswersTest, EveryColumnHoldsItsValue)
     ASSERT_TRUE(folder.store().commit(
         {{QStringLiteral("INSERT INTO check_off_event VALUES (1, 1, 'answered', 'then', '{}')")}}));
     ASSERT_TRUE(folder.store().transaction(
-        [&] { return addAnswer(folder.store(), 1, 1, QStringLiteral("then"), answer); }));
+        [&] { return addAnswer(folder.store(), 1, 1, QStringLiteral("then"), 1, answerColumns(answer)); }));
     const auto is = [&](const char* column) {
         return folder.one(QStringLiteral("SELECT %1 FROM answer").arg(QLatin1String(column))).toStdString();
     };
@@ -109,7 +109,7 @@ TEST(RecordAnswersTest, TheHashIsOfWhatIsReadBackAndOfEveryValue)
     answer.distanceToIdeal = Cm{1.0 / 3.0};
     answer.refusal.reset();
     ASSERT_TRUE(folder.store().transaction(
-        [&] { return addAnswer(folder.store(), 1, 1, QStringLiteral("then"), answer); }));
+        [&] { return addAnswer(folder.store(), 1, 1, QStringLiteral("then"), 1, answerColumns(answer)); }));
     const auto rows = folder.store().rows({QStringLiteral("SELECT %1 FROM answer").arg(answerColumnNames())});
     const QVariantList meant = answerColumns(answer);
     EXPECT_EQ(answerHash(rows->front()), answerHash(meant));

@@ -15,6 +15,10 @@ TEST(RecordValuesTest, TimesStandInUtcAndReadBack)
     EXPECT_EQ(timeFrom(isoText(at)), at);
     EXPECT_EQ(timeFrom(isoText(at)).timeSpec(), Qt::UTC);
     EXPECT_FALSE(timeFrom(QStringLiteral("yesterday")).isValid());
+    for (qint64 second = 0; second < 4000000000; second += 98765432) {
+        const QDateTime any = QDateTime::fromMSecsSinceEpoch(second * 1000 + second % 1000, Qt::UTC);
+        EXPECT_EQ(isoText(any), any.toString(Qt::ISODateWithMs));
+    }
 }
 
 TEST(RecordValuesTest, TheDayIsTheLabsOwn)
@@ -55,6 +59,25 @@ TEST(RecordValuesTest, ANumberReadsBackAsItself)
     QByteArray nought;
     appendNumber(nought, -0.0);
     EXPECT_EQ(nought, "0");
+}
+
+TEST(RecordValuesTest, ANumberIsRoundedToTheMillionth)
+{
+    const std::pair<double, const char*> kRows[]{{0.0, "0"},
+                                                 {-0.0, "0"},
+                                                 {-1e-9, "0"},
+                                                 {1.0, "1"},
+                                                 {-4.25, "-4.25"},
+                                                 {100.0 / 6.0, "16.666667"},
+                                                 {-0.000001, "-0.000001"},
+                                                 {0.1 + 0.2, "0.3"},
+                                                 {999999999.5, "999999999.5"},
+                                                 {1e12, "1e+12"}};
+    for (const auto& [number, text] : kRows) {
+        QByteArray line;
+        appendRounded(line, number);
+        EXPECT_EQ(line, QByteArray(text));
+    }
 }
 
 TEST(RecordValuesTest, WordsAreThoseOfCore)
