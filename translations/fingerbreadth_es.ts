@@ -5272,8 +5272,8 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <translation>Dibujo del paciente</translation>
     </message>
     <message>
-        <source>Arrows move the crosshair by 5 millimetres, with Shift by 1. Enter places the mark, Enter again asks for the grade. Backspace withdraws the mark. Plus and minus zoom, zero shows the whole plate, Control with arrows moves the paper.</source>
-        <translation>Las flechas mueven la cruz 5 milímetros; con Mayús, 1. Intro coloca la marca; Intro otra vez pide la evaluación. Retroceso retira la marca. Más y menos amplían y reducen, el cero muestra la lámina completa y Control con las flechas desplaza el papel.</translation>
+        <source>Arrows move the crosshair by 5 millimetres, with Shift by 1. Enter places the mark, Enter again hands it in. Backspace withdraws the mark. Plus and minus zoom, zero shows the whole plate, Control with arrows moves the paper.</source>
+        <translation>Las flechas mueven la cruz 5 milímetros; con Mayús, 1. Intro coloca la marca; Intro otra vez la entrega. Retroceso retira la marca. Más y menos amplían y reducen, el cero muestra la lámina completa y Control con las flechas desplaza el papel.</translation>
     </message>
     <message>
         <source>Arrows press your fingertip 5 millimetres further on, with Shift 1. Enter plants a flag there. Plus and minus zoom, zero shows the whole plate, Control with arrows moves the paper.</source>

@@ -241,7 +241,7 @@ QString PlateView::describedKeys() const
                   "zoom, zero shows the whole plate, Control with arrows moves the paper.");
     }
     return tr("Arrows move the crosshair by 5 millimetres, with Shift by 1. Enter places the mark, "
-              "Enter again asks for the grade. Backspace withdraws the mark. Plus and minus zoom, "
+              "Enter again hands it in. Backspace withdraws the mark. Plus and minus zoom, "
               "zero shows the whole plate, Control with arrows moves the paper.");
 }
 

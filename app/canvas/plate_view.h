@@ -2,7 +2,7 @@
 // mark; pans, zooms, peels; marks by mouse, touch or keyboard crosshair. Knows no anatomy.
 //
 // Keys: arrows move the crosshair 5 mm, with Shift 1 mm; Enter places the mark, Enter again
-// asks for the grade; Backspace or Delete withdraws it; + and - zoom, 0 shows the whole
+// hands it in; Backspace or Delete withdraws it; + and - zoom, 0 shows the whole
 // plate; Ctrl with arrows pans. Mouse: click marks, a drag carries the mark to where it ends, wheel
 // zooms at the pointer, middle or right button or Space with left drags the paper. Touch: one
 // finger shows a loupe above the finger and marks where it lifts, two fingers pan and zoom.

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "app/checkoff/check_off_presenter.h"
-#include "app/checkoff/plate_hashes.h"
+#include "app/doors/plate_hashes.h"
 
 namespace fb {
 

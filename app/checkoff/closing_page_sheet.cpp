@@ -1,14 +1,12 @@
 // The remark that goes along with the rating, and the sheet for the student: see closing_page.h.
 #include <QFileInfo>
 #include <QPlainTextEdit>
-#include <QPrintDialog>
-#include <QPrinter>
-#include <QPrinterInfo>
 
 #include "app/checkoff/closing_page.h"
 #include "app/checkoff/rating_row.h"
 #include "app/checkoff/saved_panel.h"
 #include "app/checkoff/sheet_out.h"
+#include "app/report/print_choice.h"
 #include "app/words/fault_words.h"
 
 namespace fb {
@@ -68,18 +66,14 @@ void ClosingPage::print()
     const CheckOffState& state = m_presenter.state();
     if (!state.signedOff || m_sheet->isBusy())
         return;
-    if (QPrinterInfo::availablePrinterNames().isEmpty())
-        return m_saved->tell(sentenceOf({Problem::PrinterMissing, {}, {}, 0.0, 0.0}));
-    const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
-    auto* dialog = new QPrintDialog(printer.get(), this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, &QDialog::accepted, this, [this, printer, checkOff = state.signedOff->id] {
+    const auto chosen = [this, checkOff = state.signedOff->id](const std::shared_ptr<QPrinter>& printer) {
         m_file.clear();
         m_saved->setBusy(true);
         m_saved->tell(tr("Printing the sheet…"));
         m_sheet->print(checkOff, printer);
-    });
-    dialog->open();
+    };
+    if (const auto asked = choosePrinter(this, chosen); !asked)
+        m_saved->tell(sentenceOf(asked.error()));
 }
 
 }  // namespace fb

@@ -1,6 +1,7 @@
 #include "app/checkoff/items_page.h"
 
 #include <QEvent>
+#include <QFrame>
 #include <QVBoxLayout>
 
 #include "app/checkoff/reason_dialog.h"

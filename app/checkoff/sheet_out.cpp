@@ -1,7 +1,9 @@
 #include "app/checkoff/sheet_out.h"
 
+#include <QCoreApplication>
 #include <QPrinter>
 #include <QRegularExpression>
+#include <QThread>
 
 #include "app/doors/library.h"
 #include "app/report/feedback_sheet.h"
@@ -10,7 +12,16 @@ namespace fb {
 
 SheetOut::SheetOut(RecordKeeper& records, QObject* parent) : QObject(parent), m_records(records) {}
 
-SheetOut::~SheetOut() = default;
+// A sheet that is being made asks this very thread for its words, so that it must not be waited for in silence.
+SheetOut::~SheetOut()
+{
+    constexpr int kLookMs = 10;
+    blockSignals(true);
+    while (m_atWork) {
+        QCoreApplication::sendPostedEvents(QCoreApplication::instance(), QEvent::MetaCall);
+        QThread::msleep(kLookMs);
+    }
+}
 
 void SheetOut::writePdf(qint64 checkOff, const QString& file)
 {
@@ -20,6 +31,7 @@ void SheetOut::writePdf(qint64 checkOff, const QString& file)
 void SheetOut::print(qint64 checkOff, const std::shared_ptr<QPrinter>& printer)
 {
     start(checkOff, [printer](const FeedbackSheet& sheet) -> Result<bool> {
+        printer->setDocName(sheet.words.documentTitle);
         if (paintSheet(sheet, *printer) == 0)
             return fault(Problem::PrinterMissing);
         return true;
@@ -34,6 +46,7 @@ void SheetOut::start(qint64 checkOff, Paint paint)
     m_records.read(checkOff, this, [this, paint = std::move(paint)](const Result<CheckOffOnFile>& read) {
         if (!read)
             return end(tl::unexpected(read.error()));
+        m_atWork = true;
         m_thread = std::jthread([this, onFile = *read, paint] { work(onFile, paint); });
     });
 }
@@ -45,6 +58,7 @@ void SheetOut::work(const CheckOffOnFile& checkOff, const Paint& paint)
         Library::load()
             .and_then([&](const auto& library) { return feedbackSheet(checkOff, *library); })
             .and_then(paint);
+    m_atWork = false;
     QMetaObject::invokeMethod(
         this, [this, result] { end(result); }, Qt::QueuedConnection);
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QObject>
+#include <atomic>
 #include <functional>
 #include <memory>
 #include <thread>
@@ -21,7 +22,7 @@ class SheetOut : public QObject {
 public:
     // The records outlive it.
     explicit SheetOut(RecordKeeper& records, QObject* parent = nullptr);
-    ~SheetOut() override;
+    ~SheetOut() override;  // waits for the one that is being made
 
     [[nodiscard]] bool isBusy() const { return m_busy; }
     void writePdf(qint64 checkOff, const QString& file);
@@ -39,6 +40,7 @@ private:
 
     RecordKeeper& m_records;
     bool m_busy = false;
+    std::atomic_bool m_atWork = false;
     std::jthread m_thread;
 };
 

@@ -24,7 +24,7 @@ RecordsPresenter::~RecordsPresenter()
     constexpr int kLookMs = 10;
     cancel();
     while (!m_pool.waitForDone(kLookMs))
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::MetaCall);
+        QCoreApplication::sendPostedEvents(QCoreApplication::instance(), QEvent::MetaCall);
 }
 
 void RecordsPresenter::useLibrary(const std::shared_ptr<const Library>& library, const Policy& shipped)

@@ -1,11 +1,9 @@
 #include "app/records/replay.h"
 
-#include <QCryptographicHash>
-#include <QFile>
-#include <QStringList>
 #include <cmath>
 
 #include "app/canvas/hand_painter.h"
+#include "app/doors/plate_hashes.h"
 #include "app/scene/by_hand_scene.h"
 #include "app/scene/target_scene.h"
 
@@ -116,28 +114,6 @@ void retranslate(Replay& replay)
 {
     if (replay.shown.target)
         replay.shown.scene = replay_detail::sceneOf(replay);
-}
-
-QString plateHash(View view)
-{
-    const std::string_view word = wordOf(view);
-    QFile file(QStringLiteral(":/plates/%1.svg").arg(QLatin1StringView(word.data(), qsizetype(word.size()))));
-    if (!file.open(QIODevice::ReadOnly))
-        return {};
-    QCryptographicHash hash(QCryptographicHash::Sha256);
-    hash.addData(&file);
-    return QString::fromLatin1(hash.result().toHex());
-}
-
-QString recordedHash(const QString& plateHashes, View view)
-{
-    const std::string_view word = wordOf(view);
-    const QString name = QString::fromLatin1(word.data(), qsizetype(word.size())) + u'=';
-    for (const QString& each : plateHashes.split(u' ', Qt::SkipEmptyParts)) {
-        if (each.startsWith(name))
-            return each.mid(name.size());
-    }
-    return {};
 }
 
 bool agree(const Answer& recorded, const Answer& again)

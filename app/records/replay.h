@@ -32,10 +32,6 @@ struct Replay {
 // The scene again, in the language of now.
 void retranslate(Replay& replay);
 
-// SHA-256 of the plate this program ships for a view, hex; empty without one.
-[[nodiscard]] QString plateHash(View view);
-// Of "view=sha256 view=sha256"; empty where the view is not named.
-[[nodiscard]] QString recordedHash(const QString& plateHashes, View view);
 // Whether both come to the same grade, to the accuracy in which a grade leaves core.
 [[nodiscard]] bool agree(const Answer& recorded, const Answer& again);
 

@@ -35,8 +35,10 @@ public:
                 return words;
         }
         const ShownFault fault{m_where, m_what, m_low, m_high};
-        const QString words = byHandFault(m_problem, fault);
-        return words.isEmpty() ? checkOffFault(m_problem, fault) : words;
+        QString words = byHandFault(m_problem, fault);
+        if (words.isEmpty())
+            words = checkOffFault(m_problem, fault);
+        return words.isEmpty() ? lectureFault(m_problem, fault) : words;
     }
 
 private:

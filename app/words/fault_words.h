@@ -24,4 +24,7 @@ struct ShownFault {
 // The same of check-offs, their files, records and lock.
 [[nodiscard]] QString checkOffFault(Problem problem, const ShownFault& fault);
 
+// The same of demonstrations and what they read.
+[[nodiscard]] QString lectureFault(Problem problem, const ShownFault& fault);
+
 }  // namespace fb

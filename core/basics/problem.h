@@ -105,6 +105,14 @@ enum class Problem {
     PinWrong,
     PinHeld,  // low: seconds until the next try
     PrinterMissing,
+    // a demonstration
+    MarksNoColumn,     // where: file; what: the column's name
+    MarksBadValue,     // where: file; what: the line
+    MarksEmpty,        // where: file
+    MarksTooMany,      // where: file; high: how many there may be
+    NotesNotReadable,  // where: file
+    ScreenLost,        // the audience's
+    NoSecondScreen,
     // command line and files (raised by app, said with the same words)
     CommandUnknown,      // what: the word
     ArgumentUnknown,     // where: --name; what: the command

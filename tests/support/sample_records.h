@@ -7,7 +7,7 @@
 
 #include "app/look/style.h"
 #include "app/records/records_page.h"
-#include "app/records/replay.h"
+#include "app/doors/plate_hashes.h"
 #include "tests/support/fakes.h"
 #include "tests/support/memory_records.h"
 

@@ -53,6 +53,17 @@ TEST_F(SheetOutTest, AFileIsWrittenAwayFromTheWindowsThread)
     EXPECT_FALSE(QFile::exists(folder.filePath(QStringLiteral("other.pdf"))));
 }
 
+TEST_F(SheetOutTest, ASheetThatIsBeingWrittenIsFinishedBeforeTheWindowGoes)
+{
+    const QString name = folder.filePath(QStringLiteral("sheet.pdf"));
+    auto own = std::make_unique<SheetOut>(run.records);
+    own->writePdf(1, name);
+    own.reset();
+    QFile file(name);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(file.readAll().trimmed().endsWith("%%EOF"));
+}
+
 TEST_F(SheetOutTest, WhatCannotBeReadOrWrittenIsSaid)
 {
     out.writePdf(1, folder.filePath(QStringLiteral("missing/sheet.pdf")));

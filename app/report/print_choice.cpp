@@ -1,4 +1,4 @@
-#include "app/records/print_choice.h"
+#include "app/report/print_choice.h"
 
 #include <QPrintDialog>
 #include <QPrinter>

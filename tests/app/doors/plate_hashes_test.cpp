@@ -1,4 +1,4 @@
-#include "app/checkoff/plate_hashes.h"
+#include "app/doors/plate_hashes.h"
 
 #include <gtest/gtest.h>
 
