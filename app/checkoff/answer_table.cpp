@@ -50,7 +50,8 @@ AnswerTable::AnswerTable(QWidget* parent)
 void AnswerTable::showAnswers(const std::vector<Answer>& answers)
 {
     using namespace answer_table_detail;
-    m_title->setText(tr("Marks"));
+    //: The places that were asked for and marked.
+    m_title->setText(tr("Sites"));
     for (QLabel* cell : m_cells)
         delete cell;
     m_cells.clear();

@@ -44,10 +44,10 @@ BreachList::BreachList(QWidget* parent)
     showBreaches({});
 }
 
-void BreachList::showBreaches(const std::vector<Breach>& breaches)
+void BreachList::showBreaches(const std::vector<Breach>& breaches, bool isOver)
 {
     //: No order of steps was broken.
-    m_none->setText(tr("Every order kept so far."));
+    m_none->setText(isOver ? tr("The order was kept.") : tr("Order kept so far."));
     m_none->setVisible(breaches.empty());
     while (QLayoutItem* item = m_lines->takeAt(0)) {
         delete item->widget();

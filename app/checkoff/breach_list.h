@@ -18,7 +18,7 @@ class BreachList : public QWidget {
 public:
     explicit BreachList(QWidget* parent = nullptr);
 
-    void showBreaches(const std::vector<Breach>& breaches);
+    void showBreaches(const std::vector<Breach>& breaches, bool isOver = false);  // no step is to come
     void setScheme(const Scheme& scheme);
 
 private:

@@ -2,9 +2,31 @@
 
 #include <algorithm>
 
+#include "app/records/records_look.h"
 #include "app/roster/samples.h"
 
 namespace fb {
+
+namespace check_off_presenter_detail {
+
+// So that the next student is the one below in the list.
+std::vector<StudentStanding> inListOrder(const std::vector<StudentStanding>& students)
+{
+    const QCollator order = listOrder();
+    std::vector<std::pair<QCollatorSortKey, const StudentStanding*>> keyed;
+    keyed.reserve(students.size());
+    for (const StudentStanding& each : students)
+        keyed.emplace_back(order.sortKey(listName(each.student)), &each);
+    std::ranges::stable_sort(
+        keyed, [](const auto& one, const auto& other) { return one.first.compare(other.first) < 0; });
+    std::vector<StudentStanding> sorted;
+    sorted.reserve(students.size());
+    for (const auto& [key, student] : keyed)
+        sorted.push_back(*student);
+    return sorted;
+}
+
+}  // namespace check_off_presenter_detail
 
 CheckOffPresenter::CheckOffPresenter(RecordKeeper& records, Clock& clock, Seeds& seeds, QObject* parent)
     : QObject(parent),
@@ -64,6 +86,7 @@ void CheckOffPresenter::take(const Desk& desk)
 {
     const bool first = !m_deskRead;
     m_state.desk = desk;
+    m_state.desk.students = check_off_presenter_detail::inListOrder(desk.students);
     m_deskRead = true;
     m_state.ready = m_library != nullptr;
     if (first && desk.told)

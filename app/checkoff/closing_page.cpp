@@ -17,6 +17,7 @@
 #include "app/checkoff/sign_panel.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
+#include "app/words/check_off_words.h"
 
 namespace fb {
 
@@ -203,7 +204,7 @@ void ClosingPage::showState()
     m_answers->showAnswers(state.answers);
     m_missed->showState(state);
     const bool manikin = !state.observations.empty();
-    m_orders->showBreaches(state.result.procedure.breaches);
+    m_orders->showBreaches(ordersBroken(state.result.procedure.breaches, state.observations), true);
     m_orders->setVisible(manikin);
     m_ordersTitle->setVisible(manikin);
     for (QWidget* ofRating : {static_cast<QWidget*>(m_rating), static_cast<QWidget*>(m_remarkTitle),

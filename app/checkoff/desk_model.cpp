@@ -88,12 +88,19 @@ QVariant DeskModel::headerData(int section, Qt::Orientation orientation, int rol
     }
 }
 
-DeskFilter::DeskFilter(DeskModel& model, QObject* parent) : QSortFilterProxyModel(parent), m_model(model)
+DeskFilter::DeskFilter(DeskModel& model, QObject* parent)
+    : QSortFilterProxyModel(parent),
+      m_model(model),
+      m_order(listOrder())
 {
-    m_order.setCaseSensitivity(Qt::CaseInsensitive);
-    m_order.setNumericMode(true);
     setSourceModel(&model);
     setDynamicSortFilter(true);
+}
+
+void DeskFilter::retranslate()
+{
+    m_order = listOrder();
+    invalidate();
 }
 
 void DeskFilter::setWords(const QString& words)

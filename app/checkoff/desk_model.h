@@ -44,6 +44,7 @@ class DeskFilter : public QSortFilterProxyModel {
 public:
     explicit DeskFilter(DeskModel& model, QObject* parent = nullptr);
 
+    void retranslate();                   // sorts as the program's language now does
     void setWords(const QString& words);  // every one must be in the name, the id or the section
 
 protected:

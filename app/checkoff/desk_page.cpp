@@ -1,5 +1,6 @@
 #include "app/checkoff/desk_page.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QItemSelectionModel>
 #include <QLabel>
@@ -96,7 +97,7 @@ void DeskPage::connectAll()
     connect(m_search, &QLineEdit::returnPressed, this, &DeskPage::start);
     connect(m_table, &DeskTable::startAsked, this, &DeskPage::start);
     connect(m_start, &QPushButton::clicked, this, &DeskPage::start);
-    connect(m_noShow, &QPushButton::clicked, to, &CheckOffPresenter::noShow);
+    connect(m_noShow, &QPushButton::clicked, this, &DeskPage::noShow);
     connect(m_column, &DeskColumn::goOnAsked, to, &CheckOffPresenter::goOn);
     connect(m_column, &DeskColumn::voidAsked, this, &DeskPage::voidRunning);
     connect(m_column, &DeskColumn::sheetChosen, to, &CheckOffPresenter::chooseSheet);
@@ -105,7 +106,8 @@ void DeskPage::connectAll()
     // Each column at least as wide as what usually stands in it.
     m_table->use(*m_filter, DeskModel::NameColumn, Qt::AscendingOrder,
                  {QStringLiteral("Featherstonehaugh, Annabel"), QStringLiteral("S-123456"),
-                  QStringLiteral("Section AB"), QStringLiteral("May try again from 30 September")});
+                  QStringLiteral("Section AB"), QStringLiteral("May try again from 30 September")},
+                 {DeskModel::SectionColumn, DeskModel::NameColumn});
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &DeskPage::choose);
 }
 
@@ -120,8 +122,8 @@ void DeskPage::say()
     m_search->setPlaceholderText(tr("Search by name, number or section"));
     m_search->setAccessibleName(tr("Search by name, number or section"));
     m_table->setAccessibleName(tr("Students"));
-    //: The student did not come; asks for nothing more but a signature.
-    parts::say(m_noShow, tr("No-show"));
+    //: The student did not come; asks before it is recorded.
+    parts::say(m_noShow, tr("No-show…"));
     parts::say(m_start, tr("Start"));
 }
 
@@ -131,7 +133,11 @@ void DeskPage::showState()
     if (state.open)
         return;
     const bool isEmpty = state.ready && state.desk.students.empty();
-    m_stack->setCurrentWidget(isEmpty ? static_cast<QWidget*>(m_empty) : m_desk);
+    QWidget* shown = isEmpty ? static_cast<QWidget*>(m_empty) : m_desk;
+    // Who had the keys keeps them, though what was pressed is disabled or makes room for the list.
+    const bool goes = shown != m_stack->currentWidget() || state.saving;
+    m_wantsKeys = m_wantsKeys || (goes && m_empty->isAncestorOf(QApplication::focusWidget()));
+    m_stack->setCurrentWidget(shown);
     setEnabled(state.ready);
     m_useSample->setEnabled(!state.saving);
     m_importFirst->setEnabled(!state.saving);
@@ -141,6 +147,8 @@ void DeskPage::showState()
     showChosenRow();
     m_column->showState(state);
     showChosen();
+    if (m_wantsKeys && isVisible())
+        focusFirst();
 }
 
 // The row of whoever is chosen; where the search hides it, the first that is left.
@@ -205,6 +213,16 @@ void DeskPage::start()
         m_presenter.begin(QString(m_presenter.state().chosenStudent));
 }
 
+void DeskPage::noShow()
+{
+    // Of whom it was asked, whoever is chosen meanwhile.
+    ReasonDialog::ask(ReasonFor::NoShow, this,
+                      [this, id = m_presenter.state().chosenStudent](const QString&) {
+                          m_presenter.chooseStudent(id);
+                          m_presenter.noShow();
+                      });
+}
+
 // Once there are assessors, only they change what is asked of whom.
 void DeskPage::guarded(void (DeskPage::*then)())
 {
@@ -246,12 +264,13 @@ void DeskPage::setScheme(const Scheme& scheme)
     m_table->setScheme(scheme);
 }
 
+// While nothing is read yet, or something is being kept, it waits until there is something to do by them.
 void DeskPage::focusFirst()
 {
-    if (m_stack->currentWidget() == m_empty)
-        m_useSample->setFocus();
-    else
-        m_table->setFocus();
+    QWidget* first = m_stack->currentWidget() == m_empty ? static_cast<QWidget*>(m_useSample) : m_table;
+    m_wantsKeys = !first->isEnabled();
+    if (!m_wantsKeys)
+        first->setFocus();
 }
 
 void DeskPage::changeEvent(QEvent* event)
@@ -260,6 +279,7 @@ void DeskPage::changeEvent(QEvent* event)
     if (event->type() == QEvent::LanguageChange) {
         say();
         m_column->say();
+        m_filter->retranslate();
         m_model->retranslate();
         showState();
     } else if (event->type() == QEvent::FontChange && m_stack) {

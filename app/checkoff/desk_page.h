@@ -49,11 +49,13 @@ private:
     void importRoster();
     void editSheet();
     void voidRunning();
+    void noShow();
     [[nodiscard]] QString whyNot() const;  // empty: the chosen student may start
 
     CheckOffPresenter& m_presenter;
     Dialogs& m_dialogs;
     Scheme m_scheme;
+    bool m_wantsKeys = false;  // as soon as there is something to do by them
     bool m_showing = false;
     DeskModel* m_model;
     DeskFilter* m_filter;

@@ -26,7 +26,7 @@ HandoverPage::HandoverPage(CheckOffPresenter& presenter, QWidget* parent)
 void HandoverPage::showState()
 {
     const CheckOffState& state = m_presenter.state();
-    m_title->setText(tr("Finished"));
+    m_title->setText(tr("On-screen part finished"));
     m_timeUp->setText(tr("The time for the last item was up."));
     m_timeUp->setVisible(state.itemTimeUp);
     m_words->setText(tr("Please call your assessor."));

@@ -49,6 +49,7 @@ IdentityPage::IdentityPage(CheckOffPresenter& presenter, QWidget* parent)
       m_yes(addMain("identityYes")),
       m_no(addButton("identityNo"))
 {
+    setFocusPolicy(Qt::ClickFocus);
     connect(&presenter, &CheckOffPresenter::changed, this, &IdentityPage::showState);
     connect(m_yes, &QPushButton::clicked, &presenter, &CheckOffPresenter::confirmIdentity);
     connect(m_no, &QPushButton::clicked, &presenter, &CheckOffPresenter::backToDesk);
@@ -72,7 +73,7 @@ void IdentityPage::showState()
     m_attempt->setText(identity_page_detail::attemptOf(*state.open));
 }
 
-void IdentityPage::focusFirst() { m_yes->setFocus(); }
+void IdentityPage::focusFirst() { setFocus(); }
 
 void IdentityPage::changeEvent(QEvent* event)
 {

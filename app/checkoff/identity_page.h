@@ -13,6 +13,7 @@ public:
     // The presenter outlives the page.
     explicit IdentityPage(CheckOffPresenter& presenter, QWidget* parent = nullptr);
 
+    // No button has the focus, so that Enter alone accepts nobody; Tab reaches both.
     void focusFirst();
 
 protected:

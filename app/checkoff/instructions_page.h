@@ -1,4 +1,5 @@
-// What a student is told before the first item: how many, how long, and that nothing is told before the end.
+// What a student is told before the first item: how many, how long, what follows, and that marks are
+// told of at the end.
 #pragma once
 
 #include <QStringList>

@@ -6,6 +6,8 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QStyle>
+#include <QVariant>
 #include <algorithm>
 
 #include "app/checkoff/breach_list.h"
@@ -22,6 +24,7 @@ namespace manikin_column_detail {
 
 constexpr int kWidth = 284;
 constexpr int kManikinIcon = 16;
+constexpr int kStopIcon = 18;
 
 bool isSeen(const CheckOffState& state, ProcedureStep step)
 {
@@ -38,7 +41,7 @@ bool isUsed(const CheckOffState& state)
     });
 }
 
-int said(const CheckOffState& state)
+int rated(const CheckOffState& state)
 {
     return static_cast<int>(std::ranges::count_if(
         state.open->sheet.sheet.steps, [&](const SheetStep& step) { return isSeen(state, step.step); }));
@@ -62,9 +65,10 @@ ManikinColumn::ManikinColumn(QWidget* parent)
       m_stop(parts::button(this, "safetyStop")),
       m_void(parts::button(this, "voidManikin")),
       m_rest(parts::button(this, "restNotDone")),
-      m_finish(parts::mainButton(this, "finish"))
+      m_finish(parts::button(this, "finish"))
 {
     setObjectName(QStringLiteral("manikinColumn"));
+    m_stop->setProperty("look", QLatin1String("danger"));
     // A press leaves the focus with the steps, where the keys belong; Tab still reaches every one.
     for (QPushButton* button : {m_recap, m_pause, m_stop, m_void, m_rest, m_finish})
         button->setFocusPolicy(Qt::TabFocus);
@@ -86,6 +90,11 @@ void ManikinColumn::layOut()
     m_scroll->setWidget(words());
     parts::followFocus(m_scroll);
     rows->addWidget(m_scroll, 1);
+    // By itself, so that it is found at once and never pressed for its neighbour.
+    rows->addWidget(m_stop);
+    rows->addSpacing(space::kTight);
+    rows->addWidget(parts::rule(this));
+    rows->addSpacing(space::kTight);
     rows->addWidget(m_recap);
     rows->addWidget(m_rest);
     auto* holds = new QHBoxLayout;
@@ -93,7 +102,6 @@ void ManikinColumn::layOut()
     holds->addWidget(m_pause, 1);
     holds->addWidget(m_void, 1);
     rows->addLayout(holds);
-    rows->addWidget(m_stop);
     rows->addWidget(m_finish);
 }
 
@@ -120,7 +128,7 @@ QWidget* ManikinColumn::words()
     rows->addWidget(m_step);
     divide();
     rows->addWidget(m_stopwatch);
-    divide();
+    rows->addSpacing(space::kNear);
     rows->addWidget(m_ordersTitle);
     rows->addWidget(m_orders, 1);
     return whole;
@@ -148,7 +156,7 @@ void ManikinColumn::say()
     parts::say(m_void, tr("Void…"));
     //: The assessor ends the check-off because somebody would come to harm.
     parts::say(m_stop, tr("Safety stop…"));
-    parts::say(m_finish, tr("Finish"));
+    sayFinish();
     sayRecap();
     m_step->say();
 }
@@ -157,6 +165,19 @@ void ManikinColumn::sayRecap()
 {
     //: "Recapped": the cap was put back on a used needle, which is dangerous.
     parts::say(m_recap, m_recapped ? tr("Recapped: take it back") : tr("Used needle recapped"));
+}
+
+// The one main action of the page only once nothing is left to rate.
+void ManikinColumn::sayFinish()
+{
+    //: Ends the phase on the manikin; %n is how many steps are not rated yet.
+    parts::say(m_finish, m_left == 0 ? tr("Finish") : tr("Finish (%n left)", nullptr, m_left));
+    const QString look = m_left == 0 ? QStringLiteral("main") : QString();
+    if (m_finish->property("look").toString() == look)
+        return;
+    m_finish->setProperty("look", look);
+    m_finish->style()->unpolish(m_finish);
+    m_finish->style()->polish(m_finish);
 }
 
 void ManikinColumn::showState(const CheckOffState& state)
@@ -170,13 +191,19 @@ void ManikinColumn::showState(const CheckOffState& state)
     const QLocale locale;
     const int steps = static_cast<int>(state.open->sheet.sheet.steps.size());
     m_student->setText(fullName(state.open->student.given, state.open->student.family));
-    //: How many observed steps the assessor has said something of.
-    m_progress->setText(tr("%1 of %2 steps said").arg(locale.toString(said(state)), locale.toString(steps)));
-    m_rest->setEnabled(said(state) < steps);
+    m_left = steps - rated(state);
+    //: How many observed steps the assessor has rated: done, prompted or not done.
+    m_progress->setText(
+        tr("%1 of %2 steps rated").arg(locale.toString(rated(state)), locale.toString(steps)));
+    m_rest->setEnabled(m_left > 0);
+    sayFinish();
     m_recapped = isSeen(state, ProcedureStep::Recap);
     sayRecap();
     m_recap->setEnabled(m_recapped || isUsed(state));
-    m_recap->setToolTip(m_recap->isEnabled() ? QString() : tr("First say that the needle went in."));
+    m_recap->setToolTip(
+        m_recap->isEnabled()
+            ? QString()
+            : tr("A needle is used once it went in: rate “%1” first.").arg(stepName(ProcedureStep::Insert)));
     m_recap->setAccessibleDescription(m_recap->toolTip());
     const auto breaches = breachesSoFar(state);
     m_orders->showBreaches(breaches);
@@ -224,6 +251,9 @@ void ManikinColumn::setScheme(const Scheme& scheme)
     m_step->setScheme(scheme);
     m_stopwatch->setScheme(scheme);
     m_orders->setScheme(scheme);
+    const int size = parts::scaled(this, manikin_column_detail::kStopIcon);
+    m_stop->setIcon(pixmapFor(Icon::Caution, scheme.danger, size, devicePixelRatioF()));
+    m_stop->setIconSize({size, size});
 }
 
 }  // namespace fb

@@ -44,6 +44,7 @@ Q_SIGNALS:
 
 private:
     void sayRecap();
+    void sayFinish();
     void layOut();
     QWidget* words();
     void connectAll();
@@ -64,6 +65,7 @@ private:
     QPushButton* m_rest;
     QPushButton* m_finish;
     bool m_recapped = false;
+    int m_left = 0;  // steps that are not rated
     Scheme m_scheme;
 };
 

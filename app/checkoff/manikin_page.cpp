@@ -32,7 +32,7 @@ ManikinPage::ManikinPage(CheckOffPresenter& presenter, QWidget* parent)
 void ManikinPage::layOut()
 {
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(space::kMargin, space::kNear, space::kMargin, space::kNear);
+    row->setContentsMargins(space::kMargin, space::kTight, space::kMargin, space::kTight);
     row->setSpacing(space::kApart);
     row->addStretch(1);
     row->addWidget(m_list);

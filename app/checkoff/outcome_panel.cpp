@@ -3,11 +3,11 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
-#include <cmath>
 
 #include "app/checkoff/score_bar.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
+#include "app/records/records_look.h"
 #include "app/words/check_off_words.h"
 
 namespace fb {
@@ -18,39 +18,7 @@ constexpr int kIcon = 30;
 
 bool isScored(Outcome outcome) { return outcome != Outcome::VoidTechnical && outcome != Outcome::NoShow; }
 
-QString percentText(double percent)
-{
-    // Never rounded up to a cut that was not reached.
-    constexpr double kTenths = 10.0;
-    return QLocale().toString(std::floor(percent * kTenths + 1e-9) / kTenths, 'f',
-                              QLocale::FloatingPointShortest);
-}
-
 }  // namespace outcome_panel_detail
-
-Icon iconOf(Outcome outcome)
-{
-    switch (outcome) {
-    case Outcome::Pass: return Icon::OnTarget;
-    case Outcome::FailScore:
-    case Outcome::FailTime: return Icon::OffTarget;
-    case Outcome::FailCritical:
-    case Outcome::StoppedSafety: return Icon::Unsafe;
-    case Outcome::VoidTechnical:
-    case Outcome::NoShow: return Icon::StartOver;
-    }
-    return Icon::Unsafe;
-}
-
-QColor colourOf(Outcome outcome, const Scheme& scheme)
-{
-    switch (iconOf(outcome)) {
-    case Icon::OnTarget: return scheme.good;
-    case Icon::OffTarget: return scheme.bad;
-    case Icon::Unsafe: return scheme.danger;
-    default: return scheme.ink;
-    }
-}
 
 OutcomePanel::OutcomePanel(QWidget* parent)
     : QWidget(parent),
@@ -99,9 +67,8 @@ void OutcomePanel::showState(const CheckOffState& state)
     m_sentence->setText(outcomeSentence(m_outcome));
     const bool scored = isScored(m_outcome);
     //: A share of the points in percent and the least that passes.
-    m_score->setText(
-        tr("Score %1 %, cut %2 %")
-            .arg(percentText(state.result.decision.percent), parts::numberText(setup.sheet.cutPercent)));
+    m_score->setText(tr("Score %1, needed %2")
+                         .arg(scoreText(state.result.decision.percent), scoreText(setup.sheet.cutPercent)));
     m_bar->showScore(state.result.decision.percent, setup.sheet.cutPercent);
     m_score->setVisible(scored);
     m_bar->setVisible(scored);
@@ -123,9 +90,9 @@ void OutcomePanel::setScheme(const Scheme& scheme)
 
 void OutcomePanel::paint()
 {
-    const QColor colour = colourOf(m_outcome, m_scheme);
-    m_icon->setPixmap(pixmapFor(iconOf(m_outcome), colour, parts::scaled(this, outcome_panel_detail::kIcon),
-                                devicePixelRatioF()));
+    const QColor colour = colourOfOutcome(m_outcome, m_scheme);
+    m_icon->setPixmap(pixmapFor(iconOfOutcome(m_outcome), colour,
+                                parts::scaled(this, outcome_panel_detail::kIcon), devicePixelRatioF()));
     m_name->setStyleSheet(QStringLiteral("color: %1").arg(colour.name()));
 }
 

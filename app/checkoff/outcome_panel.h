@@ -1,11 +1,12 @@
-// What a check-off came to: the outcome in large words with its sign, the score against the cut, and every
-// reason that stands against passing.
+// What a check-off came to: the outcome in large words with its sign (that of the records, so that one
+// outcome looks the same everywhere), the score against the cut, and every reason that stands against
+// passing.
 #pragma once
 
 #include <QWidget>
 
 #include "app/checkoff/check_off_state.h"
-#include "app/look/icons.h"
+#include "app/look/palette.h"
 
 class QLabel;
 
@@ -35,9 +36,5 @@ private:
     QLabel* m_reasons;
     Scheme m_scheme;
 };
-
-// Passed, not reached, unsafe and void each have a figure of their own.
-[[nodiscard]] Icon iconOf(Outcome outcome);
-[[nodiscard]] QColor colourOf(Outcome outcome, const Scheme& scheme);
 
 }  // namespace fb

@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/checkoff/pin_field.h"
 #include "app/look/style.h"
@@ -83,6 +84,8 @@ void PinDialog::take(const Result<Proof>& proof)
     m_pin->setWrong(true);
     m_told->show();
     say();
+    // A window does not grow by itself for words that wrap.
+    resize(width(), std::max(height(), layout()->totalHeightForWidth(width())));
     m_pin->focusPin();
 }
 

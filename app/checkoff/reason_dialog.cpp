@@ -22,6 +22,7 @@ QString titleOf(ReasonFor what)
     case ReasonFor::Pause: return ReasonDialog::tr("Pause the check-off?");
     case ReasonFor::SafetyStop: return ReasonDialog::tr("Stop for safety?");
     case ReasonFor::Void: return ReasonDialog::tr("Void this check-off?");
+    case ReasonFor::NoShow: return ReasonDialog::tr("Did the student not come?");
     }
     return {};
 }
@@ -34,6 +35,10 @@ QString hintOf(ReasonFor what)
         return ReasonDialog::tr("The check-off ends here and is not passed. It uses up an attempt.");
     case ReasonFor::Void:
         return ReasonDialog::tr("The check-off ends here and does not count. It uses up no attempt.");
+    case ReasonFor::NoShow:
+        return ReasonDialog::tr(
+            "It is recorded that the student did not come, and you sign it. The sheet says "
+            "whether it uses up an attempt.");
     }
     return {};
 }
@@ -44,6 +49,7 @@ QString acceptOf(ReasonFor what)
     case ReasonFor::Pause: return ReasonDialog::tr("Pause");
     case ReasonFor::SafetyStop: return ReasonDialog::tr("Stop now");
     case ReasonFor::Void: return ReasonDialog::tr("Void");
+    case ReasonFor::NoShow: return ReasonDialog::tr("Record it");
     }
     return {};
 }
@@ -61,6 +67,7 @@ QStringList usualOf(ReasonFor what)
     case ReasonFor::Void:
         return {ReasonDialog::tr("Computer or equipment failed"), ReasonDialog::tr("Wrong student chosen"),
                 ReasonDialog::tr("Wrong sheet chosen")};
+    case ReasonFor::NoShow: break;  // is a reason itself
     }
     return {};
 }
@@ -90,6 +97,8 @@ ReasonDialog::ReasonDialog(ReasonFor what, QWidget* parent)
         m_group->addButton(usual);
         m_usual.push_back(usual);
     }
+    m_ownName->setVisible(!m_usual.empty());
+    m_own->setVisible(!m_usual.empty());
     layOut();
     connect(m_group, &QButtonGroup::buttonClicked, this, [this] {
         m_own->clear();
@@ -157,7 +166,7 @@ void ReasonDialog::showState()
         m_group->checkedButton()->setChecked(false);
         m_group->setExclusive(true);
     }
-    m_accept->setEnabled(!reason().isEmpty());
+    m_accept->setEnabled(m_usual.empty() || !reason().isEmpty());
 }
 
 void ReasonDialog::ask(ReasonFor what, QWidget* parent, std::function<void(const QString&)> then)

@@ -1,5 +1,5 @@
 // Asks why a check-off is paused, stopped or not to count: one of the usual reasons, or the assessor's own
-// words. Nothing is done without a reason.
+// words. Nothing is done without a reason; that a student did not come is one, and is only asked once more.
 #pragma once
 
 #include <QDialog>
@@ -14,7 +14,7 @@ class QRadioButton;
 
 namespace fb {
 
-enum class ReasonFor { Pause, SafetyStop, Void };
+enum class ReasonFor { Pause, SafetyStop, Void, NoShow };
 
 class ReasonDialog : public QDialog {
     Q_OBJECT

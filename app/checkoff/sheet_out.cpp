@@ -12,7 +12,8 @@ namespace fb {
 
 SheetOut::SheetOut(RecordKeeper& records, QObject* parent) : QObject(parent), m_records(records) {}
 
-// A sheet that is being made asks this very thread for its words, so that it must not be waited for in silence.
+// A sheet that is being made asks this very thread for its words, so that it must not be waited for in
+// silence.
 SheetOut::~SheetOut()
 {
     constexpr int kLookMs = 10;

@@ -68,6 +68,7 @@ SignPanel::SignPanel(QWidget* parent)
     });
     connect(m_second, &PinField::entered, this, &SignPanel::sign);
     connect(m_form, &FirstAssessor::enrolPressed, this, &SignPanel::enrol);
+    connect(m_first, &PinField::edited, this, &SignPanel::chooseOther);
     for (PinField* field : {m_first, m_second})
         connect(field, &PinField::edited, this, &SignPanel::edited);
     connect(m_form, &FirstAssessor::edited, this, &SignPanel::edited);
@@ -108,6 +109,20 @@ void SignPanel::showState(const CheckOffState& state)
     }
     if (state.desk.assessors.size() == 1)
         m_first->choose(state.desk.assessors.front().id);
+    m_assessors = state.desk.assessors;
+    chooseOther();
+}
+
+// Of two, whoever does not sign first is the second.
+void SignPanel::chooseOther()
+{
+    const qint64 first = m_first->assessor();
+    if (!m_needsSecond || m_assessors.size() != 2 || first == 0)
+        return;
+    if (first == m_besideOf && m_second->assessor() != 0)
+        return;  // chosen by hand since
+    m_besideOf = first;
+    m_second->choose(m_assessors[m_assessors[0].id == first ? 1 : 0].id);
 }
 
 void SignPanel::tell(const std::optional<Fault>& fault)

@@ -4,6 +4,7 @@
 
 #include <QWidget>
 #include <optional>
+#include <vector>
 
 #include "app/checkoff/check_off_state.h"
 #include "app/look/palette.h"
@@ -38,7 +39,10 @@ Q_SIGNALS:
 private:
     void sign();
     void enrol();
+    void chooseOther();
 
+    std::vector<Assessor> m_assessors;
+    qint64 m_besideOf = 0;  // the first one, when the second was chosen for them
     bool m_needsSecond = false;
     bool m_enrols = false;
     std::optional<Fault> m_fault;

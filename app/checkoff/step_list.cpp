@@ -1,5 +1,6 @@
 #include "app/checkoff/step_list.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -11,6 +12,24 @@
 #include "app/practice/parts.h"
 
 namespace fb {
+
+namespace step_list_detail {
+
+// The name, and at the far edge what goes with it, over a rule.
+void layHead(QWidget& head, std::initializer_list<QLabel*> words)
+{
+    auto* rows = new QVBoxLayout(&head);
+    rows->setContentsMargins(0, space::kTight, 0, 0);
+    rows->setSpacing(space::kTight / 2);
+    auto* line = new QHBoxLayout;
+    line->setContentsMargins(space::kTight, 0, space::kTight, 0);
+    for (QLabel* each : words)
+        line->addWidget(each, each == *words.begin() ? 1 : 0);
+    rows->addLayout(line);
+    rows->addWidget(parts::rule(&head));
+}
+
+}  // namespace step_list_detail
 
 StepList::StepList(QWidget* parent) : QScrollArea(parent), m_content(new QWidget)
 {
@@ -29,6 +48,8 @@ void StepList::build(const std::vector<SheetStep>& steps)
 {
     for (const Unit& unit : m_units)
         delete unit.widget;
+    for (const Group& group : m_groups)
+        delete group.again;
     m_units.clear();
     m_groups.clear();
     m_rows.clear();
@@ -36,13 +57,14 @@ void StepList::build(const std::vector<SheetStep>& steps)
     m_steps = steps;
     m_current = 0;
     m_breaks.clear();
+    m_air = 0;
     for (const SheetStep& step : steps)
         addRow(step);
     // Up and down follow what is seen: group by group.
     for (const Group& group : m_groups) {
-        m_units.push_back({group.head, true});
+        m_units.push_back({group.head, nullptr, true});
         for (StepRow* row : group.rows) {
-            m_units.push_back({row, false});
+            m_units.push_back({row, group.again, row != group.rows.front()});
             m_rows.push_back(row);
         }
     }
@@ -65,19 +87,19 @@ StepList::Group& StepList::groupFor(StepGroup which)
     const auto at = std::ranges::find(m_groups, which, &Group::which);
     if (at != m_groups.end())
         return *at;
-    Group group{which, new QWidget(m_content), nullptr, nullptr, {}};
-    auto* rows = new QVBoxLayout(group.head);
-    rows->setContentsMargins(0, space::kNear, 0, 0);
-    rows->setSpacing(space::kTight / 2);
-    auto* head = new QHBoxLayout;
-    head->setContentsMargins(space::kTight, 0, space::kTight, 0);
-    group.name = parts::text(group.head, "groupName", "small");
+    Group group;
+    group.which = which;
+    group.head = new QWidget(m_content);
+    group.name = parts::text(group.head, "groupName");
     group.count = parts::text(group.head, "groupCount", "small");
     group.count->setWordWrap(false);
-    head->addWidget(group.name, 1);
-    head->addWidget(group.count);
-    rows->addLayout(head);
-    rows->addWidget(parts::rule(group.head));
+    step_list_detail::layHead(*group.head, {group.name, group.count});
+    group.again = new QWidget(m_content);
+    group.againName = parts::text(group.again, "groupAgain");
+    step_list_detail::layHead(*group.again, {group.againName});
+    group.again->hide();
+    for (QLabel* name : {group.name, group.againName})
+        name->setStyleSheet(QStringLiteral("font-weight: 600"));
     // Groups stand in the order they are taught, whatever the sheet's.
     return *m_groups.insert(std::ranges::upper_bound(m_groups, which, {}, &Group::which), group);
 }
@@ -94,9 +116,11 @@ void StepList::showState(const CheckOffState& state)
         return;
     if (state.open->sheet.sheet.steps != m_steps)
         build(state.open->sheet.sheet.steps);
+    bool goesOn = false;  // the current step got its answer from elsewhere
     for (StepRow* row : m_rows) {
         const auto seen = std::ranges::find(state.observations, row->step().step, &Observation::step);
         const auto shown = seen == state.observations.end() ? std::nullopt : std::optional(*seen);
+        goesOn = goesOn || (row == current() && !isAnswered(*row) && shown);
         if (row->observation() != shown)
             row->showSeen(shown);
         if (shown)
@@ -105,6 +129,9 @@ void StepList::showState(const CheckOffState& state)
     if (state.notice)
         m_asked.clear();  // what waited was given up
     countGroups();
+    const bool holdsKeys = isAncestorOf(QApplication::focusWidget());
+    if (goesOn)
+        choose(nextOpen(m_current), holdsKeys);
     choose(m_current, false);
 }
 
@@ -215,8 +242,11 @@ void StepList::editRemark()
 
 void StepList::say()
 {
-    for (Group& group : m_groups)
+    for (Group& group : m_groups) {
         group.name->setText(groupName(group.which));
+        //: %1 is a group of steps that began in the column before.
+        group.againName->setText(tr("%1 (continued)").arg(groupName(group.which)));
+    }
     for (StepRow* row : m_rows)
         row->say();
     countGroups();
@@ -239,6 +269,15 @@ void StepList::showEvent(QShowEvent* event)
 {
     QScrollArea::showEvent(event);
     flow();  // only now every part has its letters
+}
+
+// A name that became longer, or a remark, takes room from the air between the others.
+bool StepList::event(QEvent* event)
+{
+    const bool done = QScrollArea::event(event);
+    if (event->type() == QEvent::LayoutRequest && m_flow)
+        flow();
+    return done;
 }
 
 void StepList::changeEvent(QEvent* event)

@@ -55,6 +55,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
+    bool event(QEvent* event) override;
 
 private:
     struct Group {
@@ -62,12 +63,15 @@ private:
         QWidget* head = nullptr;
         QLabel* name = nullptr;
         QLabel* count = nullptr;
+        QWidget* again = nullptr;  // "Find the site (continued)"
+        QLabel* againName = nullptr;
         std::vector<StepRow*> rows;
     };
-    // A heading or a row; a column may begin at any but the first row of a group.
+    // A heading or a row; a column may begin at any but the first row of a group, and then says of which.
     struct Unit {
         QWidget* widget = nullptr;
-        bool begins = false;  // a group
+        QWidget* again = nullptr;  // a row: the heading over it where it begins a column
+        bool mayBegin = false;
     };
     void build(const std::vector<SheetStep>& steps);
     Group& groupFor(StepGroup which);
@@ -77,12 +81,15 @@ private:
     void countGroups();
     void flow();
     void setWordy(int columnWidth);
+    void setAir(int air);
     void layInto(const std::vector<int>& breaks);
     [[nodiscard]] std::vector<int> bestBreaks(int width, int columns) const;
+    [[nodiscard]] int airFor(int width, const std::vector<int>& breaks) const;
     [[nodiscard]] int roomForSteps() const;
     [[nodiscard]] bool isAnswered(const StepRow& row) const;
     [[nodiscard]] int nextOpen(int from) const;
     [[nodiscard]] std::vector<int> heights(int width) const;
+    [[nodiscard]] std::vector<int> headings(int width, bool whole) const;
 
     std::vector<SheetStep> m_steps;
     std::vector<Group> m_groups;
@@ -92,6 +99,7 @@ private:
     int m_current = 0;
     int m_columns = 0;
     std::vector<int> m_breaks;  // first unit of each column
+    int m_air = 0;              // px more above and below each row
     int m_room = 0;             // px it may have; 0: whatever its layout gives
     QElapsedTimer m_since;
     std::optional<Seen> m_last;
@@ -101,9 +109,10 @@ private:
 };
 
 // Where each column begins (index into heights, the first 0) so that the tallest is as low as can be: at most
-// so many columns, each but the first beginning where that is allowed.
-[[nodiscard]] std::vector<int> columnBreaks(const std::vector<int>& heights,
-                                            const std::vector<bool>& mayBegin, int columns);
-[[nodiscard]] int tallestColumn(const std::vector<int>& heights, const std::vector<int>& breaks);
+// so many columns. headings: by what a column is higher if it begins there; negative: none may.
+[[nodiscard]] std::vector<int> columnBreaks(const std::vector<int>& heights, const std::vector<int>& headings,
+                                            int columns);
+[[nodiscard]] int tallestColumn(const std::vector<int>& heights, const std::vector<int>& headings,
+                                const std::vector<int>& breaks);
 
 }  // namespace fb

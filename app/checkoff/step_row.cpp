@@ -73,7 +73,8 @@ StepRow::StepRow(const SheetStep& step, QWidget* parent)
 void StepRow::layOut()
 {
     auto* rows = new QVBoxLayout(this);
-    rows->setContentsMargins(space::kTight, 0, space::kTight, 0);
+    m_whole = rows;
+    setAir(0);
     rows->setSpacing(0);
     auto* line = new QHBoxLayout;
     line->setSpacing(space::kTight);
@@ -169,6 +170,11 @@ void StepRow::setWordy(bool wordy)
     paintName();
     for (SeenButton* button : m_buttons)
         button->showWord(wordy);
+}
+
+void StepRow::setAir(int pixels)
+{
+    m_whole->setContentsMargins(space::kTight, pixels, space::kTight, pixels);
 }
 
 void StepRow::setScheme(const Scheme& scheme)

@@ -12,6 +12,7 @@
 class QHBoxLayout;
 class QLabel;
 class QLineEdit;
+class QVBoxLayout;
 
 namespace fb {
 
@@ -31,6 +32,7 @@ public:
     void showSeen(const std::optional<Observation>& seen);
     void setCurrent(bool current);  // only the current row is reached by Tab
     void setWordy(bool wordy);      // words on its three buttons
+    void setAir(int pixels);        // above and below
     void setScheme(const Scheme& scheme);
     void say();
     void editRemark();
@@ -60,6 +62,7 @@ private:
     QString m_written;
     bool m_current = false;
     bool m_wordy = false;
+    QVBoxLayout* m_whole = nullptr;
     Scheme m_scheme;
     QLabel* m_critical;
     QLabel* m_name;

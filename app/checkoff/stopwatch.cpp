@@ -18,7 +18,7 @@ namespace fb {
 
 namespace stopwatch_detail {
 
-constexpr double kDigits = 1.3;  // of a title's letters
+constexpr double kDigits = 1.2;  // of a title's letters
 constexpr double kMsInS = 1000.0;
 constexpr int kIcon = 18;
 constexpr int kButton = 96;
@@ -36,7 +36,7 @@ QString secondsText(double seconds, bool running)
 Stopwatch::Stopwatch(QWidget* parent)
     : QWidget(parent),
       m_title(parts::text(this, "heldTitle", "small")),
-      m_seconds(parts::text(this, "heldSeconds", "title")),
+      m_seconds(parts::text(this, "heldSeconds", "figure")),
       m_icon(new QLabel(this)),
       m_bar(new QProgressBar(this)),
       m_button(parts::button(this, "holding"))
@@ -81,7 +81,7 @@ void Stopwatch::showState(const CheckOffState& state)
     //: How long the needle is held in place after injecting, and how long is asked, s.
     m_title->setText(!asks     ? tr("Held after injecting")
                      : m_short ? tr("Held for less than the %1 s asked").arg(asked)
-                               : tr("Held after injecting, asked %1 s").arg(asked));
+                               : tr("Held after injecting, at least %1 s").arg(asked));
     //: The stopwatch.
     parts::say(m_button, running ? tr("Stop") : m_held ? tr("Again") : tr("Start"));
     m_button->setAccessibleName(running ? tr("Stop the stopwatch (space bar)")

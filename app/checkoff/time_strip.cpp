@@ -54,7 +54,7 @@ using namespace time_strip_detail;
 
 TimeStrip::TimeStrip(QWidget* parent)
     : QWidget(parent),
-      m_item(parts::text(this, "itemCounter", "request")),
+      m_item(parts::text(this, "itemCounter", "large")),
       m_upIcon(new QLabel(this)),
       m_up(parts::text(this, "timeWasUp")),
       m_lastIcon(new QLabel(this)),

@@ -1,8 +1,9 @@
 // The audience's window: nothing but the picture, full screen on the screen the speaker is not on; on one
-// screen it comes and goes with a key. It outlives a projector that is unplugged: then it is put away and
-// comes back to the next second screen.
+// screen (or on two that show the same) it comes and goes with a key. It outlives a projector that is
+// unplugged: then it is put away and comes back to the next second screen.
 #pragma once
 
+#include <QPointer>
 #include <QWidget>
 
 #include "app/demonstrate/screens.h"
@@ -27,7 +28,8 @@ public:
     AudienceWindow(LecturePresenter& presenter, Screens& screens);
 
     [[nodiscard]] Where where() const { return m_where; }
-    void open(const QWidget* speaker);  // on another screen than that window's, where there is one
+    // On another screen than that widget's window, where there is one; else over it.
+    void open(QWidget* speaker);
     void close();
     void swap();  // one screen: over the speaker's window or away; with two: the screens are exchanged
     void setScheme(const Scheme& scheme);
@@ -42,14 +44,17 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
-    void place();
+    void go(Where where);
+    void showOn(const ScreenPlace& place);
     void screensChanged();
+    void retranslate();
+    [[nodiscard]] ScreenPlace speakersScreen() const;
+    [[nodiscard]] QVector<ScreenPlace> otherScreens() const;
 
     Screens& m_screens;
     LectureView* m_view;
-    const QWidget* m_speaker = nullptr;
+    QPointer<QWidget> m_speaker;
     Where m_where = Where::Closed;
-    bool m_exchanged = false;
 };
 
 }  // namespace fb

@@ -30,10 +30,14 @@ public:
 
 protected:
     void changeEvent(QEvent* event) override;
-    void keyPressEvent(QKeyEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
 private:
     struct Private;
+    void layOut();
+    void connectAll();
+    void showState();
+
     std::unique_ptr<Private> m_private;
 };
 

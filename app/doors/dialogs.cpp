@@ -17,6 +17,8 @@ QString filterOf(SaveKind kind)
     case SaveKind::Csv: return DialogsWords::tr("Tables (*.csv)");
     case SaveKind::Json: return DialogsWords::tr("JSON files (*.json)");
     case SaveKind::Pdf: return DialogsWords::tr("PDF files (*.pdf)");
+    case SaveKind::Svg: return DialogsWords::tr("SVG drawings (*.svg)");
+    case SaveKind::Png: return DialogsWords::tr("PNG pictures (*.png)");
     case SaveKind::Records: return DialogsWords::tr("Records (*.db)");
     }
     return {};
@@ -28,6 +30,8 @@ QString titleOf(SaveKind kind)
     case SaveKind::Csv:
     case SaveKind::Json: return DialogsWords::tr("Save the file as");
     case SaveKind::Pdf: return DialogsWords::tr("Save the sheet as PDF");
+    case SaveKind::Svg:
+    case SaveKind::Png: return DialogsWords::tr("Save the picture as");
     case SaveKind::Records: return DialogsWords::tr("Save the backup as");
     }
     return {};
@@ -41,6 +45,8 @@ QString endingOf(SaveKind kind)
     case SaveKind::Csv: return QStringLiteral("csv");
     case SaveKind::Json: return QStringLiteral("json");
     case SaveKind::Pdf: return QStringLiteral("pdf");
+    case SaveKind::Svg: return QStringLiteral("svg");
+    case SaveKind::Png: return QStringLiteral("png");
     case SaveKind::Records: return QStringLiteral("db");
     }
     return {};
@@ -65,6 +71,13 @@ QString SystemDialogs::askSheetFile(QWidget* parent)
     //: What a check-off asks, a file.
     return QFileDialog::getOpenFileName(parent, DialogsWords::tr("Choose a sheet"), {},
                                         DialogsWords::tr("Sheets (*.json)"));
+}
+
+QString SystemDialogs::askMarksFile(QWidget* parent)
+{
+    //: Points on the body that learners have named, a file.
+    return QFileDialog::getOpenFileName(parent, DialogsWords::tr("Choose a file of marks"), {},
+                                        DialogsWords::tr("Tables (*.csv)"));
 }
 
 QString SystemDialogs::askSaveFile(QWidget* parent, const QString& suggestedName, SaveKind kind)

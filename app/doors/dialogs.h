@@ -12,6 +12,8 @@ enum class SaveKind {
     Csv,
     Json,
     Pdf,
+    Svg,
+    Png,
     Records  // a backup of the records
 };
 inline constexpr int kSaveKindCount = static_cast<int>(SaveKind::Records) + 1;
@@ -27,6 +29,7 @@ public:
     [[nodiscard]] virtual QString askPolicyFile(QWidget* parent) = 0;
     [[nodiscard]] virtual QString askRosterFile(QWidget* parent) = 0;
     [[nodiscard]] virtual QString askSheetFile(QWidget* parent) = 0;
+    [[nodiscard]] virtual QString askMarksFile(QWidget* parent) = 0;
     // A file to write, with the ending of its kind; the system has asked before it names one that is there.
     [[nodiscard]] virtual QString askSaveFile(QWidget* parent, const QString& suggestedName,
                                               SaveKind kind) = 0;
@@ -37,6 +40,7 @@ public:
     [[nodiscard]] QString askPolicyFile(QWidget* parent) override;
     [[nodiscard]] QString askRosterFile(QWidget* parent) override;
     [[nodiscard]] QString askSheetFile(QWidget* parent) override;
+    [[nodiscard]] QString askMarksFile(QWidget* parent) override;
     [[nodiscard]] QString askSaveFile(QWidget* parent, const QString& suggestedName, SaveKind kind) override;
 };
 

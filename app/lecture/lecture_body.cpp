@@ -18,8 +18,12 @@ Result<LectureBody> makeLectureBody(const Library& library, const Policy& policy
     auto target = locate(*atlas, policy, ask.patient, ask.convention, ask.view);
     if (!target)
         return tl::unexpected(target.error());
-    LectureBody body{ask, *plate, std::make_shared<const BodyMap>(std::move(*map)),
-                     std::make_shared<const Target>(std::move(*target)), nullptr, nullptr};
+    LectureBody body{ask,
+                     *plate,
+                     std::make_shared<const BodyMap>(std::move(*map)),
+                     std::make_shared<const Target>(std::move(*target)),
+                     nullptr,
+                     nullptr};
     if (auto feel = FeelMap::make(*atlas, policy, ask.patient, ask.view))
         body.feel = std::make_shared<const FeelMap>(std::move(*feel));
     body.picture = std::make_shared<const Picture>(

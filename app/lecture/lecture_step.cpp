@@ -28,9 +28,12 @@ std::vector<LectureStep> lectureSteps(const Target& target)
 
 int sameStep(const std::vector<LectureStep>& steps, const LectureStep& step)
 {
-    const auto same = std::ranges::find_if(steps, [&](const LectureStep& each) {
-        return each.kind == step.kind && each.code == step.code && each.hazard == step.hazard;
-    });
+    // The very step first: fingers and medians are several of one code.
+    auto same = std::ranges::find(steps, step);
+    if (same == steps.end())
+        same = std::ranges::find_if(steps, [&](const LectureStep& each) {
+            return each.kind == step.kind && each.code == step.code && each.hazard == step.hazard;
+        });
     if (same != steps.end())
         return static_cast<int>(same - steps.begin());
     if (step.kind == LectureStepKind::WrongPlace || step.kind == LectureStepKind::Hazards) {

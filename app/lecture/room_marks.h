@@ -19,9 +19,17 @@ struct RoomMark {
 
 inline constexpr int kMostRoomMarks = 60;
 
-// Columns by header name: name (may be missing), x_cm, y_cm in the viewer's frame, as `fingerbreadth grade
-// --at` takes them. MarksNotReadable names the line and what is wrong: no such column, not a number, more
-// than kMostRoomMarks, wrong encoding.
-[[nodiscard]] Result<std::vector<RoomMark>> roomMarksFromCsv(const QByteArray& bytes);
+inline constexpr int kLongestRoomName = 60;       // letters
+inline constexpr double kFarthestRoomMark = 300;  // cm from the origin; more than any picture shows
+
+// A name in one line, without control characters, cut at kLongestRoomName. A formula is text like any.
+[[nodiscard]] QString tidyRoomName(const QString& name);
+
+// Columns by header name, whatever their case and order: name (may be missing), x_cm, y_cm in the viewer's
+// frame, as `fingerbreadth grade --at` takes them. UTF-8 with or without its mark; comma, semicolon or tab;
+// numbers with a decimal point or a decimal comma, no signs between thousands. Faults name the file as given:
+// FileNotUtf8, CsvBroken, MarksNoColumn, MarksBadValue, MarksEmpty, MarksTooMany.
+[[nodiscard]] Result<std::vector<RoomMark>> roomMarksFromCsv(const QByteArray& bytes,
+                                                             const QString& file = {});
 
 }  // namespace fb

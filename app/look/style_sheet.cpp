@@ -16,6 +16,7 @@ QLabel[look="title"], QLabel[look="request"], QLabel[look="display"] { font-fami
 QLabel[look="display"] { font-size: @display@px; }
 QLabel[look="title"] { font-size: @title@px; }
 QLabel[look="large"] { font-size: @large@px; }
+QLabel[look="figure"] { font-size: @figure@px; }
 QLabel[look="request"] { font-size: @request@px; }
 QLabel[look="small"], QLabel[look="caution"] { font-size: @small@px; color: @quiet@; }
 QFrame[look="rule"] { background: @line@; border: none; max-height: 1px; min-height: 1px; }
@@ -33,6 +34,7 @@ QPushButton:pressed, QToolButton:pressed { background: @pressed@; }
 QPushButton[look="main"] { background: @accent@; color: @accentInk@; border-color: @accent@; font-weight: 600; }
 QPushButton[look="main"]:hover { background: @accentHover@; border-color: @accentHover@; }
 QToolButton:checked { background: @chosen@; border: 2px solid @accent@; padding: 1px 6px; }
+QPushButton[look="danger"] { border: 2px solid @danger@; padding: 1px 14px; font-weight: 600; }
 QPushButton:disabled, QToolButton:disabled { color: @faint@; border-color: @line@; background: transparent; }
 QPushButton:focus, QToolButton:focus { border: 3px solid @focus@; margin: 0px; padding: 1px 14px; }
 QToolButton:focus { padding: 1px 6px; }
@@ -109,6 +111,8 @@ QSplitter::handle { background: @line@; }
 // Pixels at 100 percent: what is read standing, a step away from the screen.
 constexpr double kDisplay = 44.0;
 constexpr double kLarge = 19.0;
+// Numbers that are data: in the text face, whose 1 and 0 are no letters.
+constexpr double kFigure = 27.0;
 
 QColor between(const QColor& a, const QColor& b, double share)
 {
@@ -127,7 +131,7 @@ QString filled(QString text, const Scheme& s, double textScale, Reach reach)
     const auto number = [](int n) { return QString::number(n); };
     const QString tint = s.isDark() ? QStringLiteral("pale") : QStringLiteral("ink");
     const QString untint = s.isDark() ? QStringLiteral("ink") : QStringLiteral("pale");
-    const std::array<std::pair<const char*, QString>, 33> words{{
+    const std::array<std::pair<const char*, QString>, 34> words{{
         {"window", s.window.name()},
         {"paper", s.paper.name()},
         {"panel", s.panel.name()},
@@ -146,6 +150,7 @@ QString filled(QString text, const Scheme& s, double textScale, Reach reach)
         {"faint", between(s.window, s.ink, 0.45).name()},
         {"display", number(qRound(kDisplay * textScale))},
         {"large", number(qRound(kLarge * textScale))},
+        {"figure", number(qRound(kFigure * textScale))},
         {"title", type(Type::Title)},
         {"request", type(Type::Request)},
         {"small", type(Type::Small)},

@@ -82,7 +82,7 @@ QVariant BoardModel::headerData(int section, Qt::Orientation orientation, int ro
     switch (section) {
     case NameColumn: return tr("Student");
     //: The school's own number or code of a student.
-    case IdColumn: return tr("Id");
+    case IdColumn: return tr("Number");
     //: A class or group of a course.
     case SectionColumn: return tr("Section");
     //: Where a student stands on a sheet: passed, may try again ...
@@ -93,12 +93,7 @@ QVariant BoardModel::headerData(int section, Qt::Orientation orientation, int ro
     }
 }
 
-BoardFilter::BoardFilter(QObject* parent) : QSortFilterProxyModel(parent)
-{
-    setSortRole(BoardModel::kSortRole);
-    setSortLocaleAware(true);
-    setSortCaseSensitivity(Qt::CaseInsensitive);
-}
+BoardFilter::BoardFilter(QObject* parent) : SortedRows(parent) { setSortRole(BoardModel::kSortRole); }
 
 void BoardFilter::setWords(const QString& words)
 {

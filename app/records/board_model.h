@@ -3,12 +3,12 @@
 #pragma once
 
 #include <QAbstractTableModel>
-#include <QSortFilterProxyModel>
 #include <memory>
 #include <optional>
 
 #include "app/doors/records.h"
 #include "app/records/records_look.h"
+#include "app/records/sorted_rows.h"
 
 namespace fb {
 
@@ -39,7 +39,7 @@ private:
     RecordIcons m_icons;
 };
 
-class BoardFilter : public QSortFilterProxyModel {
+class BoardFilter : public SortedRows {
     Q_OBJECT
 
 public:

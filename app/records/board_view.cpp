@@ -25,7 +25,8 @@ BoardView::BoardView(RecordsPresenter& presenter, QWidget* parent)
       m_words(new QLineEdit(this)),
       m_standing(new QComboBox(this)),
       m_rows(parts::text(this, "boardRows", "small")),
-      m_table(new RecordsTable("boardTable", this))
+      m_table(new RecordsTable("boardTable", this)),
+      m_hint(parts::text(this, "boardHint", "small"))
 {
     m_sheet->setObjectName(QStringLiteral("boardSheet"));
     m_words->setObjectName(QStringLiteral("boardWords"));
@@ -51,8 +52,6 @@ BoardView::BoardView(RecordsPresenter& presenter, QWidget* parent)
 
 void BoardView::layOut()
 {
-    constexpr int kSearch = 280;
-    m_words->setMinimumWidth(kSearch);
     m_sheetName->setWordWrap(false);
     m_rows->setWordWrap(false);
     auto* column = new QVBoxLayout(this);
@@ -75,30 +74,33 @@ void BoardView::layOut()
     narrow->addWidget(m_rows);
     column->addLayout(narrow);
     column->addWidget(m_table, 1);
+    column->addWidget(m_hint);
 }
 
 void BoardView::say()
 {
     m_sheetName->setText(tr("Sheet"));
     m_sheet->setAccessibleName(tr("Sheet of the board"));
-    m_words->setPlaceholderText(tr("Name, id or section"));
-    m_words->setAccessibleName(tr("Narrow the list by name, id or section"));
+    m_words->setPlaceholderText(tr("Name, number or section"));
+    m_words->setAccessibleName(tr("Narrow the list by name, number or section"));
     m_standing->setAccessibleName(tr("Narrow the list by standing"));
     m_table->setAccessibleName(tr("Students and where they stand; Enter opens a history"));
+    m_hint->setText(tr("A click on a student, or Enter, opens the student’s history."));
     fillStandings();
     // As wide as what is usually in it.
     const WhereTheyStand waiting{Standing::Waiting, 1, 3, Day{std::chrono::year{2026} / 12 / 28}, false};
     m_table->use(m_filter, BoardModel::NameColumn, Qt::AscendingOrder,
                  {QStringLiteral("Featherstonehaugh, Maria"), QStringLiteral("00000000"),
-                  QStringLiteral("Section 0"), QStringLiteral("MM ") + standingName(waiting),
-                  QStringLiteral("MM ") + outcomeName(Outcome::FailCritical),
-                  whenText(QDateTime(QDate(2026, 12, 28), QTime(12, 28), Qt::UTC))});
+                  QStringLiteral("Section 0"), standingName(waiting), outcomeName(Outcome::FailCritical),
+                  whenText(QDateTime(QDate(2026, 12, 28), QTime(12, 28), Qt::UTC))},
+                 {BoardModel::SectionColumn, BoardModel::NameColumn});
 }
 
 void BoardView::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::LanguageChange) {
+        m_filter.retranslate();
         say();
         m_shown.reset();
         m_sheets.clear();
@@ -173,6 +175,8 @@ void BoardView::setScheme(const Scheme& scheme)
     m_counts->setScheme(scheme);
     m_model.setScheme(scheme);
     m_table->setScheme(scheme);
+    constexpr int kSearch = 280;
+    m_words->setMinimumWidth(parts::columnWidth(this, kSearch));
 }
 
 void BoardView::focusFirst() { m_words->setFocus(); }

@@ -49,6 +49,7 @@ private:
     BoardModel m_model;
     BoardFilter m_filter;
     RecordsTable* m_table;
+    QLabel* m_hint;
 };
 
 }  // namespace fb

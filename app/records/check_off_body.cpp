@@ -52,6 +52,16 @@ Icon iconOfSeen(Seen seen)
     return Icon::NotDone;
 }
 
+QColor colourOfSeen(Seen seen, const Scheme& scheme)
+{
+    switch (seen) {
+    case Seen::Done: return scheme.good;
+    case Seen::Prompted: return scheme.fair;
+    case Seen::NotDone: return scheme.danger;
+    }
+    return scheme.danger;
+}
+
 QString timeText(Ms used, int limitSeconds, int extraPercent)
 {
     if (limitSeconds == 0)
@@ -92,10 +102,9 @@ void CheckOffHead::addOutcome(QVBoxLayout& column, const OpenedCheckOff& opened,
     row->addWidget(words(this, "openedOutcome", parts::alone(outcomeName(line.outcome)), "title"), 1);
     column.addLayout(row);
     //: %1 the score, %2 the score that is needed.
-    column.addWidget(
-        words(this, "openedScore",
-              tr("Score %1, needed %2.")
-                  .arg(percentText(line.percent), percentText(opened.file.sheet.sheet.cutPercent))));
+    column.addWidget(words(this, "openedScore",
+                           tr("Score %1, needed %2.")
+                               .arg(scoreText(line.percent), scoreText(opened.file.sheet.sheet.cutPercent))));
     for (const QString& reason :
          reasonsOf(opened.result, opened.run.setup(), QString::fromStdString(opened.run.endNote())))
         column.addWidget(words(this, "openedReason", reason));
@@ -154,7 +163,8 @@ CheckOffBody::CheckOffBody(const OpenedCheckOff& opened, const Scheme& scheme, Q
 
 void CheckOffBody::addAnswers(QVBoxLayout& column, const OpenedCheckOff& opened, const Scheme& scheme)
 {
-    column.addWidget(words(this, "openedAnswers", tr("Answers"), "request"));
+    //: The places that were asked for and marked.
+    column.addWidget(words(this, "openedAnswers", tr("Sites"), "request"));
     const std::vector<Answer>& answers = opened.run.answers();
     if (answers.empty())
         column.addWidget(words(this, "openedNoAnswers", tr("No item was answered.")));
@@ -193,17 +203,17 @@ void CheckOffBody::addAnswers(QVBoxLayout& column, const OpenedCheckOff& opened,
 
 void CheckOffBody::addSteps(QVBoxLayout& column, const OpenedCheckOff& opened, const Scheme& scheme)
 {
-    if (!opened.result.procedure.breaches.empty()) {
+    const auto broken = ordersBroken(opened.result.procedure.breaches, opened.run.observations());
+    if (!broken.empty()) {
         column.addWidget(parts::rule(this));
         column.addWidget(words(this, "openedBreaches", tr("Order that was broken"), "request"));
     }
-    for (const Breach& breach : opened.result.procedure.breaches) {
+    for (const Breach& breach : broken) {
         auto* row = new QHBoxLayout;
         row->setSpacing(space::kNear);
         const bool hard = breach.severity == Severity::Hard;
-        row->addWidget(
-            picture(this, hard ? Icon::Unsafe : Icon::OffTarget, hard ? scheme.danger : scheme.bad), 0,
-            Qt::AlignTop);
+        row->addWidget(picture(this, hard ? Icon::Unsafe : Icon::Caution, hard ? scheme.danger : scheme.ink),
+                       0, Qt::AlignTop);
         row->addWidget(words(this, "openedBreach", breachSentence(breach)), 1);
         column.addLayout(row);
     }
@@ -233,8 +243,7 @@ void CheckOffBody::addStep(QGridLayout& grid, const SheetStep& step, const Obser
 {
     const int row = grid.rowCount();
     const Seen how = seen ? seen->seen : Seen::NotDone;
-    grid.addWidget(picture(this, iconOfSeen(how), how == Seen::Done ? scheme.good : scheme.bad), row, 0,
-                   Qt::AlignTop);
+    grid.addWidget(picture(this, iconOfSeen(how), colourOfSeen(how, scheme)), row, 0, Qt::AlignTop);
     //: %1 a step; it must be done to pass.
     const QString name = step.critical ? tr("%1 (critical)").arg(stepName(step.step)) : stepName(step.step);
     grid.addWidget(words(this, "openedStep", name), row, 1, Qt::AlignTop);

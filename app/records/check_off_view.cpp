@@ -11,8 +11,8 @@
 #include "app/look/style.h"
 #include "app/practice/parts.h"
 #include "app/records/check_off_body.h"
-#include "app/report/print_choice.h"
 #include "app/records/remediation_panel.h"
+#include "app/report/print_choice.h"
 #include "app/words/check_off_words.h"
 
 namespace fb {

@@ -21,7 +21,7 @@ CohortCounts::CohortCounts(QWidget* parent) : QWidget(parent)
     row->setSpacing(space::kMargin);
     for (std::size_t i = 0; i < m_cells.size(); ++i) {
         Cell& cell = m_cells[i];
-        cell.number = parts::text(this, kNames[i], "title");
+        cell.number = parts::text(this, kNames[i], "figure");
         cell.word = parts::text(this, kWords[i], "small");
         cell.bar = new ShareBar(this);
         auto* column = new QVBoxLayout;

@@ -145,7 +145,7 @@ QWidget* HistoryView::attempt(const CheckOffLine& line, QWidget* parent)
     //: %1 number of the attempt, %2 its outcome, %3 the score in percent.
     what->setText(tr("Attempt %1 · %2 · %3")
                       .arg(QLocale().toString(line.attempt), parts::alone(outcomeName(line.outcome)),
-                           percentText(line.percent)));
+                           scoreText(line.percent)));
     QLabel* when = parts::text(whole, "historyWhen", "small");
     //: %1 a day and time, %2 title of a sheet, %3 who signed.
     when->setText(tr("%1, %2, signed by %3").arg(whenText(line.at), line.sheetTitle, signersOf(line)));

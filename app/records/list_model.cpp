@@ -40,7 +40,7 @@ QString ListModel::textOf(const CheckOffLine& line, int column) const
     case SheetColumn: return line.sheetTitle;
     case AttemptColumn: return QLocale().toString(line.attempt);
     case OutcomeColumn: return parts::alone(outcomeName(line.outcome));
-    case PercentColumn: return percentText(line.percent);
+    case PercentColumn: return scoreText(line.percent);
     case RatingColumn: return line.rating > 0 ? QLocale().toString(line.rating) : QString();
     case AssessorColumn: return signersOf(line);
     default: return {};

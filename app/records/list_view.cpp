@@ -27,7 +27,8 @@ ListView::ListView(RecordsPresenter& presenter, QWidget* parent)
       m_toName(parts::text(m_days, "listToName", "small")),
       m_to(new QDateEdit(presenter.today(), m_days)),
       m_rows(parts::text(this, "listRows", "small")),
-      m_table(new RecordsTable("listTable", this))
+      m_table(new RecordsTable("listTable", this)),
+      m_hint(parts::text(this, "listHint", "small"))
 {
     m_words->setObjectName(QStringLiteral("listWords"));
     m_words->setClearButtonEnabled(true);
@@ -38,8 +39,6 @@ ListView::ListView(RecordsPresenter& presenter, QWidget* parent)
     m_to->setObjectName(QStringLiteral("listTo"));
     m_sorted.setSourceModel(&m_model);
     m_sorted.setSortRole(ListModel::kSortRole);
-    m_sorted.setSortLocaleAware(true);
-    m_sorted.setSortCaseSensitivity(Qt::CaseInsensitive);
     m_typing.setSingleShot(true);
     m_typing.setInterval(kTypingMs);
     m_days->hide();
@@ -90,12 +89,13 @@ void ListView::layOut()
     second->addWidget(m_days);
     column->addLayout(second);
     column->addWidget(m_table, 1);
+    column->addWidget(m_hint);
 }
 
 void ListView::say()
 {
-    m_words->setPlaceholderText(tr("Name or id"));
-    m_words->setAccessibleName(tr("Search check-offs by name or id"));
+    m_words->setPlaceholderText(tr("Name or number"));
+    m_words->setAccessibleName(tr("Search check-offs by name or number"));
     m_sheet->setAccessibleName(tr("Only of this sheet"));
     m_outcome->setAccessibleName(tr("Only of this outcome"));
     m_span->setAccessibleName(tr("Only of these days"));
@@ -104,12 +104,14 @@ void ListView::say()
     //: Between two days: from ... to.
     m_toName->setText(tr("to"));
     m_table->setAccessibleName(tr("Signed check-offs; Enter opens one"));
+    m_hint->setText(tr("A click on a check-off, or Enter, opens it."));
     fillChoices();
     m_table->use(m_sorted, ListModel::WhenColumn, Qt::DescendingOrder,
                  {whenText(QDateTime(QDate(2026, 12, 28), QTime(12, 28), Qt::UTC)),
                   QStringLiteral("Featherstonehaugh, M"), QStringLiteral("Intramuscular injection"),
-                  QStringLiteral("00"), QStringLiteral("MM ") + outcomeName(Outcome::FailCritical),
-                  percentText(100.0), QStringLiteral("0"), QStringLiteral("Dr Featherstone")});
+                  QStringLiteral("00"), outcomeName(Outcome::FailCritical), scoreText(99.9),
+                  QStringLiteral("0"), QStringLiteral("Dr Featherstone")},
+                 {ListModel::SheetColumn, ListModel::AssessorColumn, ListModel::NameColumn});
 }
 
 void ListView::fillChoices()
@@ -133,6 +135,7 @@ void ListView::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::LanguageChange) {
+        m_sorted.retranslate();
         say();
         m_sheets.clear();
         m_shown.reset();

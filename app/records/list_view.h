@@ -7,6 +7,7 @@
 
 #include "app/records/list_model.h"
 #include "app/records/records_presenter.h"
+#include "app/records/sorted_rows.h"
 
 class QComboBox;
 class QDateEdit;
@@ -55,8 +56,9 @@ private:
     QDateEdit* m_to;
     QLabel* m_rows;
     ListModel m_model;
-    QSortFilterProxyModel m_sorted;
+    SortedRows m_sorted;
     RecordsTable* m_table;
+    QLabel* m_hint;
     QTimer m_typing;
 };
 

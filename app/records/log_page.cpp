@@ -243,8 +243,8 @@ QString LogPage::verifiedText(const Verified& verified) const
 void LogPage::backup()
 {
     const QString day = m_presenter.today().toString(Qt::ISODate);
-    //: A file's name; %1 is the day.
     const QPointer<LogPage> here(this);
+    //: A file's name; %1 is the day.
     const QString file =
         m_dialogs.askSaveFile(window(), tr("fingerbreadth backup %1").arg(day), SaveKind::Records);
     if (here && !file.isEmpty())

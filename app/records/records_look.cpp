@@ -15,7 +15,7 @@ Icon iconOfStanding(Standing standing)
     switch (standing) {
     case Standing::Passed: return Icon::Done;
     case Standing::OutOfAttempts: return Icon::Unsafe;
-    case Standing::RemediationDue: return Icon::OffTarget;
+    case Standing::RemediationDue: return Icon::Remark;
     case Standing::Running: return Icon::Watch;
     case Standing::MayRetest: return Icon::StartOver;
     case Standing::Waiting: return Icon::Caution;
@@ -45,7 +45,7 @@ Icon iconOfOutcome(Outcome outcome)
     case Outcome::StoppedSafety: return Icon::Caution;
     case Outcome::FailCritical: return Icon::Unsafe;
     case Outcome::FailTime:
-    case Outcome::FailScore: return Icon::OffTarget;
+    case Outcome::FailScore: return Icon::NotDone;
     case Outcome::VoidTechnical: return Icon::Undo;
     case Outcome::NoShow: return Icon::Acceptable;
     }
@@ -106,6 +106,15 @@ QString shortHead(const QString& head)
 {
     constexpr int kPrinted = 12;
     return head.left(kPrinted);
+}
+
+QCollator listOrder()
+{
+    const QLocale locale;
+    QCollator order(locale.language() == QLocale::C ? QLocale(QLocale::English) : locale);
+    order.setCaseSensitivity(Qt::CaseInsensitive);
+    order.setNumericMode(true);
+    return order;
 }
 
 QString listName(const Student& student)

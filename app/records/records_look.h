@@ -1,6 +1,7 @@
 // How standings and outcomes look beside their words, and the few texts several views of the records share.
 #pragma once
 
+#include <QCollator>
 #include <QHash>
 #include <QString>
 
@@ -31,6 +32,10 @@ private:
 
 [[nodiscard]] QString percentText(double percent);     // "84 %"
 [[nodiscard]] QString shortHead(const QString& head);  // the twelve hex digits that stand on the sheet
+// How every list of people is sorted: as the language of the program does, its case and accents after its
+// letters, numbers by their value; where there is no language, as English does. Made for a list and kept by
+// it: it does not follow a later change of language.
+[[nodiscard]] QCollator listOrder();
 // "Family, Given", by which lists are sorted.
 [[nodiscard]] QString listName(const Student& student);
 [[nodiscard]] QString signersOf(const CheckOffLine& line);

@@ -32,16 +32,34 @@ RecordsTable::RecordsTable(const char* name, QWidget* parent) : QTableView(paren
 }
 
 void RecordsTable::use(QAbstractItemModel& sorted, int column, Qt::SortOrder order,
-                       const QStringList& samples)
+                       const QStringList& samples, const std::vector<int>& yielding)
 {
     setModel(&sorted);
     m_samples = samples;
+    m_yielding = yielding;
+    connect(&sorted, &QAbstractItemModel::modelReset, this, &RecordsTable::fitColumns, Qt::UniqueConnection);
     sortByColumn(column, order);
     fitColumns();
 }
 
-// Each column as wide as its sample or its head; what is left over is shared, so that none is cut while there
-// is room, and where there is not the table scrolls.
+// Of its head and of what stands in the first rows.
+int RecordsTable::contentWidth(int column) const
+{
+    constexpr int kMeasured = 100;
+    constexpr int kBesideIcon = 8;
+    int words = fontMetrics().horizontalAdvance(model()->headerData(column, Qt::Horizontal).toString());
+    int icon = 0;
+    for (int row = 0; row < std::min(kMeasured, model()->rowCount()); ++row) {
+        const QModelIndex at = model()->index(row, column);
+        words = std::max(words, fontMetrics().horizontalAdvance(at.data().toString()));
+        if (at.data(Qt::DecorationRole).isValid())
+            icon = iconSize().width() + kBesideIcon;
+    }
+    return words + icon;
+}
+
+// Each column as wide as its sample, and what is left over is shared; where there is not so much room, as
+// wide as what stands in it, and then the yielding ones give way.
 void RecordsTable::fitColumns()
 {
     constexpr int kRowHeight = 34;
@@ -51,17 +69,26 @@ void RecordsTable::fitColumns()
     setIconSize({parts::scaled(this, kIcon), parts::scaled(this, kIcon)});
     if (!model())
         return;
-    std::vector<int> widths;
+    std::vector<int> widths, contents;
     for (int i = 0; i < m_samples.size(); ++i) {
-        const QString head = model()->headerData(i, Qt::Horizontal).toString();
-        widths.push_back(
-            std::max(fontMetrics().horizontalAdvance(m_samples[i]), fontMetrics().horizontalAdvance(head)) +
-            kRoom);
+        contents.push_back(contentWidth(i) + kRoom);
+        widths.push_back(std::max(contents.back(), fontMetrics().horizontalAdvance(m_samples[i]) + kRoom));
     }
-    const int needed = std::accumulate(widths.begin(), widths.end(), 0);
-    const int spare = std::max(0, viewport()->width() - needed);
+    const int wished = std::accumulate(widths.begin(), widths.end(), 0);
+    int over = wished - viewport()->width();
+    const auto give = [&](std::size_t column, int least) {
+        const int given = std::clamp(widths[column] - least, 0, std::max(0, over));
+        widths[column] -= given;
+        over -= given;
+    };
+    for (std::size_t i = widths.size(); i-- > 0;)
+        give(i, contents[i]);
+    const int fewLetters = fontMetrics().horizontalAdvance(QStringLiteral("MMMM")) + kRoom;
+    for (const int column : m_yielding)
+        give(static_cast<std::size_t>(column), fewLetters);
+    const int spare = std::max(0, viewport()->width() - wished);
     for (std::size_t i = 0; i < widths.size(); ++i)
-        setColumnWidth(static_cast<int>(i), widths[i] + spare * widths[i] / std::max(1, needed));
+        setColumnWidth(static_cast<int>(i), widths[i] + spare * widths[i] / std::max(1, wished));
 }
 
 void RecordsTable::setScheme(const Scheme& scheme)

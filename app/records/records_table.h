@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QTableView>
+#include <vector>
 
 #include "app/look/palette.h"
 
@@ -14,9 +15,11 @@ class RecordsTable : public QTableView {
 public:
     explicit RecordsTable(const char* name, QWidget* parent = nullptr);
 
-    // Sorted by that column at first; the last column takes the room that is left. `samples`: how wide each
-    // column is at least, as text.
-    void use(QAbstractItemModel& sorted, int column, Qt::SortOrder order, const QStringList& samples);
+    // Sorted by that column at first. `samples`: what usually stands in each column, as text: it is given so
+    // much where there is room. `yielding`: where there is too little, the columns whose words are cut first,
+    // in that order; no other is cut, and what still does not fit scrolls.
+    void use(QAbstractItemModel& sorted, int column, Qt::SortOrder order, const QStringList& samples,
+             const std::vector<int>& yielding = {});
     void setScheme(const Scheme& scheme);
     void fitColumns();  // after the letters changed
 
@@ -29,7 +32,10 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    [[nodiscard]] int contentWidth(int column) const;
+
     QStringList m_samples;
+    std::vector<int> m_yielding;
 };
 
 }  // namespace fb

@@ -152,7 +152,7 @@ void addSteps(SheetWords& words, const SheetFindings& found)
         words.steps.push_back(stepWords(step, found.run.seen(step.step)));
     }
     words.ordersHeading = SheetWordsText::tr("Order of the steps");
-    for (const Breach& breach : found.result.procedure.breaches)
+    for (const Breach& breach : ordersBroken(found.result.procedure.breaches, found.run.observations()))
         words.orders += breachSentence(breach);
     if (words.orders.isEmpty())
         words.orders = {SheetWordsText::tr("No order was broken.")};

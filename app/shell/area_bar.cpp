@@ -12,7 +12,7 @@ namespace fb {
 
 AreaBar::AreaBar(QWidget* parent) : QWidget(parent)
 {
-    constexpr std::array kNames{"areaPractice", "areaCheckOff", "areaRecords"};
+    constexpr std::array kNames{"areaPractice", "areaCheckOff", "areaDemonstrate", "areaRecords"};
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(space::kNear);
@@ -51,8 +51,10 @@ void AreaBar::say()
     parts::say(m_buttons[0], tr("Practice"));
     //: The assessment in which a skill is signed off.
     parts::say(m_buttons[1], tr("Check-off"));
+    //: What an instructor does before a class.
+    parts::say(m_buttons[2], tr("Demonstrate"));
     //: Of check-offs.
-    parts::say(m_buttons[2], tr("Records"));
+    parts::say(m_buttons[3], tr("Records"));
     fit();
 }
 

@@ -8,8 +8,8 @@ class QToolButton;
 
 namespace fb {
 
-enum class Area { Practice, CheckOff, Records };
-inline constexpr std::array kAreas{Area::Practice, Area::CheckOff, Area::Records};
+enum class Area { Practice, CheckOff, Demonstrate, Records };
+inline constexpr std::array kAreas{Area::Practice, Area::CheckOff, Area::Demonstrate, Area::Records};
 
 class AreaBar : public QWidget {
     Q_OBJECT

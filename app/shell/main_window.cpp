@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 
 #include "app/checkoff/check_off_page.h"
+#include "app/demonstrate/speaker_page.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
 #include "app/practice/practice_page.h"
@@ -179,6 +180,8 @@ void MainWindow::applyLook()
     m_page->setScheme(scheme);
     if (m_checkOff)
         m_checkOff->setScheme(scheme);
+    if (m_speaker)
+        m_speaker->setScheme(scheme);
     if (m_records)
         m_records->setScheme(scheme);
 }

@@ -8,6 +8,7 @@
 #include "app/checkoff/check_off_presenter.h"
 #include "app/doors/dialogs.h"
 #include "app/doors/settings.h"
+#include "app/lecture/lecture_presenter.h"
 #include "app/practice/practice_presenter.h"
 #include "app/profile/learner.h"
 #include "app/records/records_presenter.h"
@@ -26,6 +27,8 @@ class PracticePage;
 class RecordsPage;
 class RunDialog;
 class RunStrip;
+class Screens;
+class SpeakerPage;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -36,7 +39,9 @@ public:
         PracticePresenter& practice;
         Learner& learner;
         CheckOffPresenter& checkOff;
+        LecturePresenter& lecture;
         RecordsPresenter& records;
+        Screens& screens;
         Settings& settings;
         Dialogs& dialogs;
         Language& language;
@@ -55,6 +60,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
 
 private:
     void layOut();
@@ -78,6 +84,8 @@ private:
     void keepSetup();  // remembers how the runs are set up
     void keepHand();   // and a hand that was typed for them
     void makeArea(Area area);
+    [[nodiscard]] QWidget* pageOf(Area area) const;
+    void enter(Area area);
     void followCheckOff();
     void measureScreen();  // pixels per millimetre of the screen the window is on, where it was measured
 
@@ -88,7 +96,8 @@ private:
     AreaBar* m_areas = nullptr;
     QStackedWidget* m_stack = nullptr;
     PracticePage* m_page = nullptr;
-    CheckOffPage* m_checkOff = nullptr;  // made when first opened, like the next
+    CheckOffPage* m_checkOff = nullptr;  // made when first opened, like the next two
+    SpeakerPage* m_speaker = nullptr;
     RecordsPage* m_records = nullptr;
     RunStrip* m_run = nullptr;
     QWidget* m_header = nullptr;

@@ -15,9 +15,12 @@ Services::Services(const Doors& doors)
       m_learner(std::make_unique<Learner>(doors.profiles)),
       m_practice(std::make_unique<PracticePresenter>(doors.seeds)),
       m_checkOff(std::make_unique<CheckOffPresenter>(doors.records, doors.clock, doors.seeds)),
+      m_bodies(std::make_unique<BodyWorker>()),
+      m_lecture(std::make_unique<LecturePresenter>(*m_bodies, doors.clock)),
       m_records(std::make_unique<RecordsPresenter>(doors.records, doors.clock)),
-      m_window(std::make_unique<MainWindow>(MainWindow::Doors{
-          *m_practice, *m_learner, *m_checkOff, *m_records, doors.settings, doors.dialogs, m_language}))
+      m_window(std::make_unique<MainWindow>(MainWindow::Doors{*m_practice, *m_learner, *m_checkOff,
+                                                              *m_lecture, *m_records, doors.screens,
+                                                              doors.settings, doors.dialogs, m_language}))
 {
     connect(m_learner.get(), &Learner::loaded, this, &Services::openPractice);
     connect(m_learner.get(), &Learner::changed, m_practice.get(),
@@ -92,6 +95,7 @@ void Services::usePolicy()
     const bool first = !m_policyFile;
     m_policyFile = file;
     m_checkOff->useLibrary(*m_shipped->library, *policy, QString::fromStdString(textOf(*policy)));
+    m_lecture->useLibrary(*m_shipped->library, *policy);
     m_records->useLibrary(*m_shipped->library, (*m_shipped->library)->defaultPolicy());
     // A check-off that a crash cut off is found here.
     if (first)
@@ -109,7 +113,8 @@ int runWindow(int argc, char** argv)
     SystemClock clock;
     ProfileStore profiles(usualStoreFile());
     RecordStore records(usualRecordsFile(), clock);
-    Services services({settings, dialogs, seeds, clock, profiles, records});
+    SystemScreens screens;
+    Services services({settings, dialogs, seeds, clock, profiles, records, screens});
     services.window().show();
     return QApplication::exec();
 }

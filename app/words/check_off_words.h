@@ -22,6 +22,11 @@ inline constexpr int kStepGroupCount = static_cast<int>(StepGroup::Afterwards) +
 // one.
 [[nodiscard]] QString breachSentence(const Breach& breach);
 
+// Of those that were broken, the ones between steps that were both seen: what was left out is named among the
+// steps, and would read as a second fault.
+[[nodiscard]] std::vector<Breach> ordersBroken(const std::vector<Breach>& breaches,
+                                               const std::vector<Observation>& seen);
+
 [[nodiscard]] QString outcomeName(Outcome outcome);  // "passed", "not passed: a critical step", ...
 [[nodiscard]] QString outcomeSentence(Outcome outcome);
 // Every reason that stands against passing, each a sentence, the deciding one first; empty when passed.

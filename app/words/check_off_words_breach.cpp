@@ -1,6 +1,8 @@
 // Orders that were broken, each in one sentence; a hard one with its harm: see check_off_words.h.
 #include <QCoreApplication>
 #include <QLocale>
+#include <algorithm>
+#include <iterator>
 
 #include "app/words/check_off_words.h"
 
@@ -133,10 +135,10 @@ QString untidyGiving(ProcedureStep first, ProcedureStep then)
     if (first == Withdraw && then == Pressure)
         return CheckOffBreachWords::tr("Site pressed on before the needle was out.");
     if (first == Withdraw && then == SafetyDevice)
-        return CheckOffBreachWords::tr("Safety device set off before the needle was out.");
+        return CheckOffBreachWords::tr("Safety device activated before the needle was out.");
     if (first == SafetyDevice && then == Sharps)
-        return CheckOffBreachWords::tr("Needle dropped into the sharps container without its safety device "
-                                       "set off.");
+        return CheckOffBreachWords::tr("Needle put into the sharps container without its safety device "
+                                       "activated.");
     if (first == Sharps && then == GlovesOff)
         return CheckOffBreachWords::tr("Gloves taken off before the needle was in the sharps container.");
     if (first == GlovesOff && then == HandHygieneAfter)
@@ -167,7 +169,25 @@ QString tooShort(const Breach& breach)
         .arg(stepName(breach.first), stepName(breach.then), was);
 }
 
+bool wasSeen(ProcedureStep step, const std::vector<Observation>& seen)
+{
+    const auto of = std::ranges::find(seen, step, &Observation::step);
+    return of != seen.end() && of->seen != Seen::NotDone;
+}
+
 }  // namespace check_off_breach_detail
+
+std::vector<Breach> ordersBroken(const std::vector<Breach>& breaches, const std::vector<Observation>& seen)
+{
+    using namespace check_off_breach_detail;
+    std::vector<Breach> orders;
+    std::ranges::copy_if(breaches, std::back_inserter(orders), [&](const Breach& breach) {
+        // A recap is never one of the steps that are listed.
+        return breach.kind == ConstraintKind::Never ||
+               (wasSeen(breach.first, seen) && wasSeen(breach.then, seen));
+    });
+    return orders;
+}
 
 QString breachSentence(const Breach& breach)
 {

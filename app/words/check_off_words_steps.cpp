@@ -12,7 +12,7 @@ struct CheckOffStepWords {
 
 StepGroup groupOf(ProcedureStep step)
 {
-    if (step <= ProcedureStep::GlovesOn)
+    if (step <= ProcedureStep::ChangeNeedle)
         return StepGroup::Prepare;
     if (step <= ProcedureStep::Explain)
         return StepGroup::Identify;
@@ -42,22 +42,20 @@ QString prepareName(ProcedureStep step)
 {
     switch (step) {
     //: In these the assessor's sheet tells what the student does: "(She) reads the order".
-    case ProcedureStep::ReadOrder:
-        return CheckOffStepWords::tr("Reads the order and lays out what is needed");
+    case ProcedureStep::ReadOrder: return CheckOffStepWords::tr("Reads the order, lays out supplies");
     case ProcedureStep::Assess:
         return CheckOffStepWords::tr("Judges whether the injection is safe and right for this patient");
-    case ProcedureStep::CheckDrug: return CheckOffStepWords::tr("Checks drug, dose, volume and expiry date");
+    case ProcedureStep::HandHygiene: return CheckOffStepWords::tr("Performs hand hygiene before preparing");
+    case ProcedureStep::CheckDrug: return CheckOffStepWords::tr("Checks drug, dose, volume and expiry");
     case ProcedureStep::LabelCheck:
-        return CheckOffStepWords::tr("Holds the label against the order, first check");
-    case ProcedureStep::HandHygiene: return CheckOffStepWords::tr("Cleans the hands before preparing");
+        return CheckOffStepWords::tr("Compares the label with the order, first check");
     //: The rubber stopper of a vial.
     case ProcedureStep::SwabStopper: return CheckOffStepWords::tr("Wipes the stopper with an alcohol swab");
     case ProcedureStep::StopperDry: return CheckOffStepWords::tr("Lets the stopper dry");
     case ProcedureStep::DrawUp: return CheckOffStepWords::tr("Draws up the dose");
     case ProcedureStep::PreparedLabel:
-        return CheckOffStepWords::tr("Holds the label against the order once drawn up, second check");
+        return CheckOffStepWords::tr("Compares the label with the order once drawn up, second check");
     case ProcedureStep::ChangeNeedle: return CheckOffStepWords::tr("Changes the needle");
-    case ProcedureStep::GlovesOn: return CheckOffStepWords::tr("Puts on gloves");
     default: return {};
     }
 }
@@ -68,11 +66,9 @@ QString bedsideName(ProcedureStep step)
     case ProcedureStep::Identify: return CheckOffStepWords::tr("Identifies the patient by two identifiers");
     case ProcedureStep::Allergies: return CheckOffStepWords::tr("Asks about allergies");
     case ProcedureStep::BedsideCheck:
-        return CheckOffStepWords::tr("Holds the label against the order at the bedside, third check");
-    case ProcedureStep::Explain:
-        return CheckOffStepWords::tr("Explains, asks for consent and sees to privacy");
-    case ProcedureStep::SelectSite:
-        return CheckOffStepWords::tr("Chooses the site and looks for injured skin");
+        return CheckOffStepWords::tr("Compares the label with the order at the bedside, third check");
+    case ProcedureStep::Explain: return CheckOffStepWords::tr("Explains, gains consent, sees to privacy");
+    case ProcedureStep::SelectSite: return CheckOffStepWords::tr("Chooses the site, looks for injured skin");
     case ProcedureStep::Expose:
         return CheckOffStepWords::tr("Positions the patient, bares the site and has the muscle relaxed");
     case ProcedureStep::Landmarks: return CheckOffStepWords::tr("Feels for the landmarks");
@@ -83,6 +79,7 @@ QString bedsideName(ProcedureStep step)
 QString giveName(ProcedureStep step)
 {
     switch (step) {
+    case ProcedureStep::GlovesOn: return CheckOffStepWords::tr("Puts on gloves");
     case ProcedureStep::CleanSkin: return CheckOffStepWords::tr("Cleans the skin from the centre outward");
     case ProcedureStep::SkinDry: return CheckOffStepWords::tr("Lets the skin dry");
     case ProcedureStep::CapOff: return CheckOffStepWords::tr("Takes off the cap and tells the patient");
@@ -102,12 +99,14 @@ QString giveName(ProcedureStep step)
 QString afterName(ProcedureStep step)
 {
     switch (step) {
+    //: A guard that covers the used needle.
+    case ProcedureStep::SafetyDevice: return CheckOffStepWords::tr("Activates the needle's safety device");
     case ProcedureStep::Pressure: return CheckOffStepWords::tr("Presses gently, without massage");
-    case ProcedureStep::SafetyDevice: return CheckOffStepWords::tr("Sets off the needle's safety device");
+    //: "As one": the needle stays on the syringe.
     case ProcedureStep::Sharps:
-        return CheckOffStepWords::tr("Drops needle and syringe into the sharps container");
+        return CheckOffStepWords::tr("Discards needle and syringe as one into the sharps container");
     case ProcedureStep::GlovesOff: return CheckOffStepWords::tr("Takes off the gloves");
-    case ProcedureStep::HandHygieneAfter: return CheckOffStepWords::tr("Cleans the hands afterwards");
+    case ProcedureStep::HandHygieneAfter: return CheckOffStepWords::tr("Performs hand hygiene afterwards");
     case ProcedureStep::Document: return CheckOffStepWords::tr("Documents it, with site and side");
     case ProcedureStep::Evaluate: return CheckOffStepWords::tr("Evaluates how the patient responds");
     //: Puts the cap back on the used needle, which is never to be done.

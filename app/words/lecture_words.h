@@ -21,6 +21,11 @@ namespace fb {
 [[nodiscard]] QString hazardsCaption(Site site);
 // Where not to inject and what it would hurt, two short sentences at most.
 [[nodiscard]] QString wrongPlaceCaption(HazardCode hazard);
+// On the plate, two or three words that can be read from the back of a room: what a step adds, and what a
+// needle would meet in a place. Whole sentences stand in the captions.
+[[nodiscard]] QString plateWord(StepCode code);
+[[nodiscard]] QString plateWord(HazardCode hazard);
+[[nodiscard]] QString fingerbreadths(int count);           // "2 fingerbreadths"
 [[nodiscard]] QString stoutnessName(Stoutness stoutness);  // "Lean", "Average", "Heavy"
 // "Woman, 40 years, 165 cm, 65 kg"
 [[nodiscard]] QString bodyText(const BodyValues& values);

@@ -8,16 +8,16 @@ namespace step_detail {
 
 // In the order of the steps.
 constexpr std::array<std::string_view, kProcedureStepCount> kStepWords{
-    "read_order",    "assess",        "check_drug",
-    "label_check",   "hand_hygiene",  "swab_stopper",
+    "read_order",    "assess",        "hand_hygiene",
+    "check_drug",    "label_check",   "swab_stopper",
     "stopper_dry",   "draw_up",       "prepared_label",
-    "change_needle", "gloves_on",     "identify",
-    "allergies",     "bedside_check", "explain",
-    "select_site",   "expose",        "landmarks",
+    "change_needle", "identify",      "allergies",
+    "bedside_check", "explain",       "select_site",
+    "expose",        "landmarks",     "gloves_on",
     "clean_skin",    "skin_dry",      "cap_off",
     "shift_skin",    "insert",        "aspirate",
     "inject",        "wait",          "withdraw",
-    "release_skin",  "pressure",      "safety_device",
+    "release_skin",  "safety_device", "pressure",
     "sharps",        "gloves_off",    "hand_hygiene_after",
     "document",      "evaluate",      "recap"};
 

@@ -8,6 +8,7 @@
 #include "app/shell/main_window.h"
 #include "app/shell/services.h"
 #include "app/store/profile_store.h"
+#include "app/store/record_store.h"
 #include "tests/bench/start_clock.h"
 
 namespace fb::bench {
@@ -56,7 +57,10 @@ int main(int argc, char** argv)
     // With the real store, in a folder of its own.
     const QTemporaryDir folder;
     fb::ProfileStore profiles(folder.filePath(QStringLiteral("data/profile.db")));
-    fb::Services services(settings, dialogs, seeds, profiles);
+    fb::SystemClock clock;
+    fb::RecordStore records(folder.filePath(QStringLiteral("data/records.db")), clock);
+    fb::SystemScreens screens;
+    fb::Services services({settings, dialogs, seeds, clock, profiles, records, screens});
     FirstPaint firstPaint;
     services.window().installEventFilter(&firstPaint);
     QObject::connect(&services.window(), &fb::MainWindow::firstPainted, [&services] {

@@ -57,6 +57,7 @@ public:
     [[nodiscard]] QString askPolicyFile(QWidget*) override { return answered(); }
     [[nodiscard]] QString askRosterFile(QWidget*) override { return answered(); }
     [[nodiscard]] QString askSheetFile(QWidget*) override { return answered(); }
+    [[nodiscard]] QString askMarksFile(QWidget*) override { return answered(); }
     [[nodiscard]] QString askSaveFile(QWidget*, const QString& suggestedName, SaveKind kind) override
     {
         suggested = suggestedName;

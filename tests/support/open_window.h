@@ -26,7 +26,7 @@ public:
     explicit OpenWindow(const Preferences& preferences = plainPreferences(), QSize size = {1280, 800},
                         std::uint64_t seed = 7, const Remembered& remembered = {})
         : seeds(seed),
-          services({stored(preferences), dialogs, seeds, records.clock, stored(remembered), records})
+          services({stored(preferences), dialogs, seeds, records.clock, stored(remembered), records, screens})
     {
         window().resize(size);
         window().show();
@@ -50,6 +50,7 @@ public:
     AnsweringDialogs dialogs;
     CountingSeeds seeds;
     MemoryRecords records;
+    SystemScreens screens;
     Services services;
     bool isReady = false;  // the first picture is there
 

@@ -5,6 +5,7 @@
 
 #include "tests/support/screenshots_by_hand.h"
 #include "tests/support/screenshots_check_off.h"
+#include "tests/support/screenshots_lecture.h"
 #include "tests/support/screenshots_shot.h"
 
 namespace fb::screenshots {
@@ -150,8 +151,8 @@ int main(int argc, char** argv)
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 2 || !QDir().mkpath(arguments[1])) {
         QTextStream(stderr)
-            << "usage: screenshooter FOLDER [practice|run|side|summary|sites|looks|hand|check-off|hand-looks|"
-               "check-off-looks]"
+            << "usage: screenshooter FOLDER [practice|run|side|summary|sites|looks|hand|check-off|lecture|hand-looks|"
+               "check-off-looks|lecture-looks]"
             << Qt::endl;
         return 2;
     }
@@ -161,7 +162,8 @@ int main(int argc, char** argv)
     const std::pair<const char*, void (*)(const QString&)> kSets[]{
         {"practice", shootPractice}, {"run", shootNewRun},        {"side", shootSideQuestion},
         {"summary", shootSummary},   {"sites", shootSites},       {"looks", shootLooks},
-        {"hand", shootByHand},       {"check-off", shootCheckOff}};
+        {"hand", shootByHand},       {"check-off", shootCheckOff},
+        {"lecture", shootLecture}};
     for (const auto& [name, shoot] : kSets) {
         if (only.isEmpty() || only == QLatin1String(name))
             shoot(folder);
@@ -170,5 +172,7 @@ int main(int argc, char** argv)
         shootByHandLooks(folder);
     if (only == QStringLiteral("check-off-looks"))
         shootCheckOffLooks(folder);
+    if (only == QStringLiteral("lecture-looks"))
+        shootLectureLooks(folder);
     return 0;
 }

@@ -22,7 +22,7 @@ public:
     Shot(const QString& folder, const Preferences& preferences, QSize size = kDesk)
         : m_folder(folder),
           m_seeds(kSeed),
-          m_services({stored(preferences), m_dialogs, m_seeds, m_records.clock, m_profiles, m_records})
+          m_services({stored(preferences), m_dialogs, m_seeds, m_records.clock, m_profiles, m_records, m_screens})
     {
         m_services.window().resize(size);
         m_services.window().show();
@@ -97,6 +97,7 @@ private:
     test::CountingSeeds m_seeds;
     test::MemoryProfiles m_profiles;
     test::MemoryRecords m_records;
+    SystemScreens m_screens;
     Services m_services;
 };
 

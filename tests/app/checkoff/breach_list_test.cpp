@@ -44,6 +44,9 @@ TEST(BreachListTest, EveryBreachIsASentenceAndAnUnsafeOneSaysSo)
     list.showBreaches({});
     EXPECT_TRUE(linesOf(list).isEmpty());
     EXPECT_FALSE(list.findChild<QLabel*>("noBreach")->isHidden());
+    const QString soFar = list.findChild<QLabel*>("noBreach")->text();
+    list.showBreaches({}, true);
+    EXPECT_NE(list.findChild<QLabel*>("noBreach")->text(), soFar) << "nothing more is to come";
 }
 
 // The needle is out and not yet in the box: that is no breach while it may still go there.

@@ -97,6 +97,10 @@ TEST(CheckOffPageTest, TheStudentsPartByKeyboardAlone)
     press(Qt::Key_Return);
     ASSERT_EQ(run.state().stage, CheckOffStage::Identity);
     press(Qt::Key_Return);
+    ASSERT_EQ(run.state().stage, CheckOffStage::Identity)
+        << "nobody is taken for somebody by one key too many";
+    press(Qt::Key_Tab);
+    press(Qt::Key_Return);
     ASSERT_EQ(run.state().stage, CheckOffStage::Instructions);
     press(Qt::Key_Return);
     ASSERT_EQ(run.state().stage, CheckOffStage::OnScreen);

@@ -89,8 +89,52 @@ TEST(DeskPageTest, WhoMayNotStartIsToldWhy)
     EXPECT_FALSE(run.state().open.has_value());
     run.presenter->chooseStudent(QStringLiteral("S-2"));
     EXPECT_TRUE(run.find("start")->isEnabled());
+}
+
+TEST(DeskPageTest, ANoShowIsAskedBeforeItIsRecorded)
+{
+    DeskRun run;
+    ASSERT_TRUE(run.isReady);
+    run.presenter->chooseStudent(QStringLiteral("S-2"));
     QTest::mouseClick(run.find("noShow"), Qt::LeftButton);
+    auto* dialog = run.page.findChild<ReasonDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_FALSE(run.state().open.has_value()) << "a slip of the mouse records nothing";
+    QTest::mouseClick(dialog->findChild<QPushButton*>("reasonBack"), Qt::LeftButton);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    EXPECT_FALSE(run.state().open.has_value());
+    QTest::mouseClick(run.find("noShow"), Qt::LeftButton);
+    dialog = run.page.findChild<ReasonDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    QTest::mouseClick(dialog->findChild<QPushButton*>("reasonAccept"), Qt::LeftButton);
+    ASSERT_TRUE(run.state().open.has_value());
+    EXPECT_EQ(run.state().open->student.id, QStringLiteral("S-2"));
     EXPECT_EQ(run.state().result.decision.outcome, Outcome::NoShow);
+}
+
+TEST(DeskPageTest, KeysThatCameBeforeAnythingWasReadGoToTheList)
+{
+    MemoryRecords records;
+    CountingSeeds seeds;
+    AnsweringDialogs dialogs;
+    CheckOffPresenter presenter(records, records.clock, seeds);
+    QWidget window;
+    auto* elsewhere = new QPushButton(QStringLiteral("another area"), &window);
+    auto* page = new DeskPage(presenter, dialogs, &window);
+    page->resize(1280, 700);
+    window.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+    elsewhere->setFocus();
+    page->focusFirst();
+    presenter.useLibrary(wholeLibrary(), wholeLibrary()->defaultPolicy(), QStringLiteral("{}"));
+    presenter.openDesk();
+    EXPECT_EQ(QApplication::focusWidget(), page->findChild<QPushButton*>("useSample"));
+    presenter.useSample();
+    EXPECT_EQ(QApplication::focusWidget(), page->findChild<QTableView*>("students"))
+        << "the list takes the place of the button that was pressed";
+    elsewhere->setFocus();
+    presenter.openDesk();
+    EXPECT_EQ(QApplication::focusWidget(), elsewhere) << "nobody is called back who went elsewhere";
 }
 
 TEST(DeskPageTest, WhatStandsOpenComesFirst)

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QLabel>
 #include <QPushButton>
 
@@ -33,6 +34,27 @@ TEST(IdentityPageTest, TellsWhoAndAsksForNothingButYesOrNo)
     run.presenter->begin(QStringLiteral("S-1"));
     EXPECT_FALSE(words("identityAttempt").contains(QStringLiteral("percent")));
     QTest::mouseClick(page.findChild<QPushButton*>(QStringLiteral("identityYes")), Qt::LeftButton);
+    EXPECT_EQ(run.state().stage, CheckOffStage::Instructions);
+}
+
+TEST(IdentityPageTest, EnterAloneAcceptsNobodyAndTabReachesBothAnswers)
+{
+    CheckOffRun run;
+    IdentityPage page(*run.presenter);
+    run.presenter->begin(QStringLiteral("S-2"));
+    page.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+    page.focusFirst();
+    ASSERT_EQ(QApplication::focusWidget(), &page);
+    QTest::keyClick(&page, Qt::Key_Return);
+    QTest::keyClick(&page, Qt::Key_Space);
+    EXPECT_EQ(run.state().stage, CheckOffStage::Identity);
+    QTest::keyClick(&page, Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("identityYes"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("identityNo"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Backtab);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     EXPECT_EQ(run.state().stage, CheckOffStage::Instructions);
 }
 

@@ -14,7 +14,7 @@ namespace {
 using namespace fb;
 using namespace fb::test;
 
-TEST(InstructionsPageTest, TellsHowManyHowLongAndThatNothingIsToldBefore)
+TEST(InstructionsPageTest, TellsHowManyHowLongWhatFollowsAndWhenMarksAreTold)
 {
     CheckOffRun run;
     InstructionsPage page(*run.presenter);
@@ -22,9 +22,11 @@ TEST(InstructionsPageTest, TellsHowManyHowLongAndThatNothingIsToldBefore)
     run.presenter->begin(QStringLiteral("S-2"));
     run.presenter->confirmIdentity();
     const QString words = page.findChild<QLabel*>(QStringLiteral("instructions"))->text();
-    EXPECT_TRUE(words.contains(QStringLiteral("3 item"))) << words.toStdString();
-    EXPECT_TRUE(words.contains(QStringLiteral("1:30 for each item"))) << "with the student's own extra time";
-    EXPECT_TRUE(words.contains(QStringLiteral("before the end")));
+    EXPECT_TRUE(words.contains(QStringLiteral("3 site"))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("1 minute(s) 30 second(s) for each site")))
+        << "with the student's own extra time: " << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("at the end")));
+    EXPECT_TRUE(words.contains(QStringLiteral("not confirmed in time")));
     EXPECT_TRUE(words.contains(QStringLiteral("hidden")));
     QTest::mouseClick(page.findChild<QPushButton*>(QStringLiteral("beginItems")), Qt::LeftButton);
     EXPECT_EQ(run.state().stage, CheckOffStage::OnScreen);
@@ -35,15 +37,24 @@ TEST(InstructionsPageTest, SaysOnlyWhatHoldsForTheSheet)
     Sheet sheet = shortSheet();
     sheet.secondsPerItem = 0;
     const auto told = [&] { return instructionsFor(sheet, 0).join(QLatin1Char(' ')); };
-    EXPECT_TRUE(told().contains(QStringLiteral("none is set")));
+    EXPECT_TRUE(told().contains(QStringLiteral("no limit")));
     EXPECT_FALSE(told().contains(QStringLiteral("hidden")));
     EXPECT_FALSE(told().contains(QStringLiteral("by hand")));
     sheet.secondsOnScreen = 240;
-    EXPECT_TRUE(told().contains(QStringLiteral("4:00 in all")));
+    EXPECT_TRUE(told().contains(QStringLiteral("4 minute(s) in all")));
     sheet.secondsPerItem = 60;
-    EXPECT_TRUE(told().contains(QStringLiteral("1:00 for each item and 4:00 in all")));
+    EXPECT_TRUE(told().contains(QStringLiteral("1 minute(s) for each site and 4 minute(s) in all")));
     sheet.items[0].byHand = true;
     EXPECT_TRUE(told().contains(QStringLiteral("by hand")));
+    sheet.secondsPerItem = 45;
+    EXPECT_TRUE(told().contains(QStringLiteral("have 45 second(s) for each site")));
+    sheet.steps.clear();
+    EXPECT_FALSE(told().contains(QStringLiteral("manikin")));
+    sheet.steps = {{ProcedureStep::Insert, true}};
+    sheet.secondsOnManikin = 0;
+    EXPECT_TRUE(told().contains(QStringLiteral("on the manikin.")));
+    sheet.secondsOnManikin = 360;
+    EXPECT_TRUE(told().contains(QStringLiteral("on the manikin, in 6 minute(s).")));
 }
 
 }  // namespace

@@ -9,6 +9,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "app/words/check_off_words.h"
 #include "tests/support/manikin_sample.h"
 
 namespace manikin_column_test {
@@ -39,13 +40,13 @@ protected:
     ManikinColumn column;
 };
 
-TEST_F(ManikinColumnTest, SaysHowManyStepsHaveBeenSaid)
+TEST_F(ManikinColumnTest, SaysHowManyStepsHaveBeenRated)
 {
     observe(state, ProcedureStep::Identify, Seen::Done, 1.0);
     observe(state, ProcedureStep::Recap, Seen::Done, 2.0);
     column.showState(state);
     EXPECT_EQ(text("stepsSaid"),
-              QStringLiteral("1 of %1 steps said").arg(state.open->sheet.sheet.steps.size()))
+              QStringLiteral("1 of %1 steps rated").arg(state.open->sheet.sheet.steps.size()))
         << "what is no step of the sheet does not count";
 }
 
@@ -83,11 +84,13 @@ TEST_F(ManikinColumnTest, ANeedleThatDidNotGoInYetIsNotUsed)
 {
     column.showState(state);
     EXPECT_FALSE(button("recapped")->isEnabled());
-    EXPECT_FALSE(button("recapped")->toolTip().isEmpty());
+    EXPECT_TRUE(button("recapped")->toolTip().contains(stepName(ProcedureStep::Insert)));
+    EXPECT_EQ(button("recapped")->accessibleDescription(), button("recapped")->toolTip());
     observe(state, ProcedureStep::Insert, Seen::Prompted, 1.0);
     column.showState(state);
     EXPECT_TRUE(button("recapped")->isEnabled());
     EXPECT_TRUE(button("recapped")->toolTip().isEmpty());
+    EXPECT_TRUE(button("recapped")->accessibleDescription().isEmpty());
     CheckOffState unwatched = manikinState();
     std::erase_if(unwatched.open->sheet.sheet.steps,
                   [](const SheetStep& step) { return step.step == ProcedureStep::Insert; });
@@ -111,7 +114,7 @@ TEST_F(ManikinColumnTest, EveryButtonAsksForItsOwn)
     EXPECT_FALSE(button("finish")->hasFocus()) << "the focus stays with the steps";
 }
 
-TEST_F(ManikinColumnTest, NothingIsLeftToMarkOnceEveryStepIsSaid)
+TEST_F(ManikinColumnTest, NothingIsLeftToMarkOnceEveryStepIsRated)
 {
     column.showState(state);
     EXPECT_TRUE(button("restNotDone")->isEnabled());
@@ -119,6 +122,41 @@ TEST_F(ManikinColumnTest, NothingIsLeftToMarkOnceEveryStepIsSaid)
         observe(state, step.step, Seen::Done, 1.0);
     column.showState(state);
     EXPECT_FALSE(button("restNotDone")->isEnabled());
+}
+
+TEST_F(ManikinColumnTest, FinishingIsTheMainActionOnlyOnceEveryStepIsRated)
+{
+    const auto& steps = state.open->sheet.sheet.steps;
+    for (std::size_t i = 0; i + 2 < steps.size(); ++i)
+        observe(state, steps[i].step, Seen::Done, 1.0);
+    column.showState(state);
+    EXPECT_TRUE(button("finish")->text().contains(QLatin1String("(2 left)")));
+    EXPECT_NE(button("finish")->property("look").toString(), QStringLiteral("main"));
+    const QImage plain = button("finish")->grab().toImage();
+    observe(state, steps[steps.size() - 2].step, Seen::Done, 1.0);
+    observe(state, steps.back().step, Seen::NotDone, 1.0);
+    column.showState(state);
+    EXPECT_EQ(button("finish")->text(), QStringLiteral("Finish"));
+    EXPECT_EQ(button("finish")->accessibleName(), QStringLiteral("Finish"));
+    const QImage main = button("finish")->grab().toImage();
+    EXPECT_NE(plain.pixelColor(12, 12), main.pixelColor(12, 12));
+    EXPECT_EQ(main.pixelColor(12, 12), schemeOf(PaletteKind::Light).accent);
+}
+
+TEST_F(ManikinColumnTest, TheSafetyStopStandsApartWithASignAndAFirmOutline)
+{
+    column.showState(state);
+    QTest::qWait(20);
+    const QPushButton* stop = button("safetyStop");
+    EXPECT_FALSE(stop->icon().isNull());
+    for (const char* other : {"recapped", "restNotDone", "pauseManikin", "voidManikin", "finish"})
+        EXPECT_GE(button(other)->geometry().top() - stop->geometry().bottom(), 12) << other;
+    const QImage image = button("safetyStop")->grab().toImage();
+    const QColor danger = schemeOf(PaletteKind::Light).danger;
+    int thick = 0;
+    for (int y = 0; y < image.height() / 2; ++y)
+        thick += image.pixelColor(image.width() / 4, y) == danger ? 1 : 0;
+    EXPECT_EQ(thick, 2) << "other outlines are one pixel wide";
 }
 
 TEST_F(ManikinColumnTest, AnOrderThatIsBrokenIsListedAtOnce)

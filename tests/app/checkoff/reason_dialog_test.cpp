@@ -41,6 +41,20 @@ TEST(ReasonDialogTest, NothingIsDoneWithoutAReason)
     }
 }
 
+TEST(ReasonDialogTest, ThatNobodyCameIsAReasonItselfAndOnlyAskedOnce)
+{
+    ReasonDialog dialog(ReasonFor::NoShow, nullptr);
+    dialog.show();
+    EXPECT_TRUE(dialog.findChildren<QRadioButton*>().isEmpty());
+    EXPECT_FALSE(dialog.findChild<QLineEdit*>(QStringLiteral("ownReason"))->isVisible());
+    auto* accept = dialog.findChild<QPushButton*>(QStringLiteral("reasonAccept"));
+    ASSERT_TRUE(accept->isEnabled());
+    EXPECT_EQ(layoutFaults(dialog), QStringList());
+    EXPECT_EQ(namelessControls(dialog), QStringList());
+    QTest::mouseClick(accept, Qt::LeftButton);
+    EXPECT_EQ(dialog.result(), QDialog::Accepted);
+}
+
 TEST(ReasonDialogTest, TheReasonIsHandedOnAndNothingIsWhereItIsPutAway)
 {
     QWidget window;

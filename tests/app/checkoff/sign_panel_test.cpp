@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -73,6 +74,27 @@ TEST_F(SignPanelTest, ALastAttemptAsksForASecondAssessorAndEnterGoesThere)
     ASSERT_EQ(asked.size(), 1);
     EXPECT_EQ(asked[0][2].toLongLong(), 4);
     EXPECT_EQ(asked[0][3].toString(), QStringLiteral("771204"));
+}
+
+TEST_F(SignPanelTest, OfTwoAssessorsTheOtherOneIsTheSecond)
+{
+    state.desk.assessors = {{3, QStringLiteral("Vera Holm")}, {4, QStringLiteral("Tom Aske")}};
+    state.open->needsSecondAssessor = true;
+    panel.showState(state);
+    const auto fields = panel.findChildren<PinField*>();
+    ASSERT_EQ(fields.size(), 2);
+    auto* who = fields[0]->findChild<QComboBox*>("firstWho");
+    for (const int chosen : {0, 1}) {
+        who->setFocus();
+        QTest::keyClick(who, chosen == 0 ? Qt::Key_Home : Qt::Key_End);
+        EXPECT_EQ(fields[0]->assessor(), chosen == 0 ? 3 : 4);
+        EXPECT_EQ(fields[1]->assessor(), chosen == 0 ? 4 : 3);
+    }
+    state.desk.assessors.push_back({5, QStringLiteral("Ines Castro")});
+    SignPanel three;
+    three.showState(state);
+    three.findChildren<PinField*>()[0]->choose(3);
+    EXPECT_EQ(three.findChildren<PinField*>()[1]->assessor(), 0) << "of three nobody is guessed";
 }
 
 TEST_F(SignPanelTest, AWrongPinIsSaidInOneSentenceAndTypedAgain)

@@ -58,10 +58,39 @@ protected:
 TEST_F(StepListTest, ThirtyFourStepsAreAllInSightAtOnceInTheSmallestWindow)
 {
     ASSERT_GE(list.count(), 30);
-    QTest::qWait(20);
-    EXPECT_EQ(list.verticalScrollBar()->maximum(), 0) << "something has to be hunted for";
+    EXPECT_TRUE(QTest::qWaitFor([this] { return list.verticalScrollBar()->maximum() == 0; }))
+        << "something has to be hunted for";
     for (const StepRow* row : list.findChildren<StepRow*>())
         EXPECT_GE(row->height(), 32) << row->objectName().toStdString();
+}
+
+TEST_F(StepListTest, AGroupThatGoesOnInTheNextColumnSaysSo)
+{
+    const auto again = [this] {
+        QList<QLabel*> shown = list.findChildren<QLabel*>("groupAgain");
+        shown.removeIf([](const QLabel* name) { return !name->isVisible(); });
+        return shown;
+    };
+    ASSERT_TRUE(QTest::qWaitFor([&] { return list.columns() == 2 && again().size() == 1; }));
+    for (const QLabel* name : again()) {
+        EXPECT_EQ(name->text(), groupName(StepGroup::FindSite) + QStringLiteral(" (continued)"));
+        EXPECT_LT(name->mapTo(&list, QPoint()).y(), name->height() + 12) << "at the top of its column";
+    }
+    state.open->sheet.sheet.steps.resize(5);
+    list.showState(state);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return again().isEmpty(); })) << "nothing goes on anywhere";
+}
+
+TEST_F(StepListTest, AnAnswerFromElsewhereMovesOnAsWell)
+{
+    const auto& steps = state.open->sheet.sheet.steps;
+    for (int i = 0; i < 3; ++i)
+        observe(state, steps[static_cast<std::size_t>(i)].step, Seen::Done, i);
+    list.showState(state);
+    EXPECT_EQ(current(), steps[3].step) << "as after a crash, when all of them come back at once";
+    list.move(-1);
+    list.showState(state);
+    EXPECT_EQ(current(), steps[2].step) << "what was answered before is looked at again in peace";
 }
 
 TEST_F(StepListTest, GroupsStandInTheOrderTheyAreTaughtWithTheirCounts)
@@ -173,6 +202,18 @@ TEST_F(StepListTest, WhereAllCannotBeInSightTheCurrentStepIsScrolledThere)
     EXPECT_TRUE(list.viewport()->rect().contains(QRect(row->mapTo(list.viewport(), QPoint()), row->size())));
 }
 
+TEST_F(StepListTest, WhereThereIsRoomTheRowsStandFartherApart)
+{
+    const auto inSight = [this] { return list.verticalScrollBar()->maximum() == 0; };
+    ASSERT_TRUE(QTest::qWaitFor(inSight));
+    const StepRow* row = list.findChild<StepRow*>("step.stopper_dry");
+    const int dense = row->height();
+    list.resize(924, 900);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return row->height() >= dense + 4 && inSight(); }));
+    list.resize(924, 709);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return row->height() == dense && inSight(); }));
+}
+
 TEST_F(StepListTest, AFewStepsStandInOneColumnWithWordsOnTheirAnswers)
 {
     state.open->sheet.sheet.steps.resize(5);
@@ -184,19 +225,21 @@ TEST_F(StepListTest, AFewStepsStandInOneColumnWithWordsOnTheirAnswers)
 
 TEST(ColumnBreaksTest, TheTallestColumnIsAsLowAsCanBe)
 {
-    const std::vector<bool> anywhere(6, true);
+    const std::vector<int> anywhere(6, 0);
     EXPECT_EQ(columnBreaks({1, 1, 1, 1, 1, 1}, anywhere, 1), (std::vector<int>{0}));
     EXPECT_EQ(columnBreaks({1, 1, 1, 1, 1, 1}, anywhere, 2), (std::vector<int>{0, 3}));
     EXPECT_EQ(columnBreaks({5, 1, 1, 1, 1, 1}, anywhere, 2), (std::vector<int>{0, 1}));
     EXPECT_EQ(columnBreaks({1, 1, 1, 1, 1, 1}, anywhere, 3), (std::vector<int>{0, 2, 4}));
-    EXPECT_EQ(tallestColumn({5, 1, 1, 1}, {0, 1}), 5);
+    EXPECT_EQ(tallestColumn({5, 1, 1, 1}, {0, 0, 0, 0}, {0, 1}), 5);
+    EXPECT_EQ(tallestColumn({5, 1, 1, 1}, {0, 4, 0, 0}, {0, 1}), 7) << "with the heading over its rest";
+    EXPECT_EQ(columnBreaks({2, 2, 2, 2}, {0, 3, 3, 0}, 2), (std::vector<int>{0, 3}))
+        << "a heading repeated costs more than a column that is a row longer";
 }
 
 TEST(ColumnBreaksTest, BeginsNoColumnWhereItMayNot)
 {
-    EXPECT_EQ(columnBreaks({1, 1, 1, 1, 1, 1}, {true, false, true, false, false, true}, 2),
-              (std::vector<int>{0, 2}));
-    EXPECT_EQ(columnBreaks({1, 1}, {true, false}, 2), (std::vector<int>{0}));
+    EXPECT_EQ(columnBreaks({1, 1, 1, 1, 1, 1}, {0, -1, 0, -1, -1, 0}, 2), (std::vector<int>{0, 2}));
+    EXPECT_EQ(columnBreaks({1, 1}, {0, -1}, 2), (std::vector<int>{0}));
 }
 
 }  // namespace

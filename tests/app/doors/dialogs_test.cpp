@@ -35,6 +35,9 @@ TEST(DialogsTest, ThinkingBetterOfAFileAnswersNothing)
         {QStringLiteral("Choose a policy file"), [&] { return dialogs.askPolicyFile(nullptr); }},
         {QStringLiteral("Choose a roster"), [&] { return dialogs.askRosterFile(nullptr); }},
         {QStringLiteral("Choose a sheet"), [&] { return dialogs.askSheetFile(nullptr); }},
+        {QStringLiteral("Choose a file of marks"), [&] { return dialogs.askMarksFile(nullptr); }},
+        {QStringLiteral("Save the picture as"),
+         [&] { return dialogs.askSaveFile(nullptr, QStringLiteral("a"), SaveKind::Png); }},
         {QStringLiteral("Save the sheet as PDF"),
          [&] { return dialogs.askSaveFile(nullptr, QStringLiteral("a"), SaveKind::Pdf); }}};
     for (const auto& [words, ask] : questions) {

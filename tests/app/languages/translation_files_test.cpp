@@ -97,7 +97,7 @@ TEST(TranslationFilesTest, EveryTextOfTheSourceIsThereAndNoOther)
         lupdate.start(QStringLiteral(FINGERBREADTH_LUPDATE),
                       {QStringLiteral("-I"), QStringLiteral("."), QStringLiteral("-recursive"),
                        QStringLiteral("app"), QStringLiteral(FINGERBREADTH_POLICY_SOURCES),
-                       QStringLiteral("-ts"), fresh});
+                       QStringLiteral(FINGERBREADTH_NOTES_SOURCES), QStringLiteral("-ts"), fresh});
         ASSERT_TRUE(lupdate.waitForFinished() && lupdate.exitCode() == 0) << lupdate.readAll().toStdString();
         const QSet<QString> wanted = textsIn(messagesOf(fresh));
         const QSet<QString> there = textsIn(messagesOf(path));

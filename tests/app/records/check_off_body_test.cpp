@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QSignalSpy>
 
+#include "app/words/check_off_words.h"
 #include "tests/support/sample_records.h"
 
 namespace fb::test::check_off_body_tests {
@@ -70,8 +71,12 @@ TEST(CheckOffBodyTest, AnswersStepsAndBrokenOrdersAreListed)
     EXPECT_TRUE(texts(body, "openedSeen").contains(QStringLiteral("not done")));
     EXPECT_EQ(texts(body, "openedSeen").filter(QStringLiteral("prompted, ")).size(), 1) << "with its time";
     EXPECT_EQ(texts(body, "openedStepRemark"), QStringList{QStringLiteral("asked for it")});
-    EXPECT_EQ(texts(body, "openedBreach").size(), static_cast<int>(check.result.procedure.breaches.size()));
-    EXPECT_FALSE(check.result.procedure.breaches.empty()) << "documented before giving";
+    QStringList orders;
+    for (const Breach& breach : ordersBroken(check.result.procedure.breaches, check.run.observations()))
+        orders << breachSentence(breach);
+    EXPECT_EQ(texts(body, "openedBreach"), orders);
+    EXPECT_LT(static_cast<std::size_t>(orders.size()), check.result.procedure.breaches.size())
+        << "who was not identified is a step that was left out, and is listed once";
     QSignalSpy asked(&body, &CheckOffBody::replayAsked);
     const auto shows = body.findChildren<QPushButton*>(QStringLiteral("openedReplay"));
     ASSERT_EQ(shows.size(), 3);

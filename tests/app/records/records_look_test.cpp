@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QSet>
+#include <algorithm>
 
 namespace fb::test::records_look_test {
 
@@ -26,6 +27,8 @@ TEST(RecordsLookTest, APassIsToldFromEveryOtherOutcomeByItsShape)
     for (int i = 0; i < kOutcomeCount; ++i) {
         const auto outcome = static_cast<Outcome>(i);
         EXPECT_EQ(iconOfOutcome(outcome) == Icon::Done, outcome == Outcome::Pass);
+        for (const Icon ofSites : {Icon::OnTarget, Icon::OffTarget})
+            EXPECT_NE(iconOfOutcome(outcome), ofSites) << "target and crescent speak of marks alone";
         EXPECT_TRUE(colourOfOutcome(outcome, schemeOf(PaletteKind::Dark)).isValid());
     }
 }
@@ -49,6 +52,23 @@ TEST(RecordsLookTest, AnIconOfARowIsDrawnInTheSchemeAndInTheInkOfAChosenRow)
     EXPECT_TRUE(hasColour(icon.pixmap({54, 54}), scheme.good));
     EXPECT_TRUE(hasColour(icon.pixmap({54, 54}, QIcon::Selected), scheme.accentInk));
     EXPECT_FALSE(icons.of(Standing::NotTried).isNull());
+}
+
+TEST(RecordsLookTest, NamesAreSortedByTheirLettersWhateverTheirCaseAndAccents)
+{
+    const QStringList sorted{QStringLiteral("Nagy"),       QStringLiteral("Ó Súilleabháin"),
+                             QStringLiteral("Pallas"),     QStringLiteral("van Aldersloot"),
+                             QStringLiteral("Yıldıztepe"), QStringLiteral("Zeman 2"),
+                             QStringLiteral("zeman 10")};
+    const QLocale before;
+    for (const QLocale& locale : {QLocale(QLocale::English), QLocale(QLocale::Spanish), QLocale::c()}) {
+        QLocale::setDefault(locale);
+        QStringList names = sorted;
+        std::ranges::reverse(names);
+        std::ranges::sort(names, listOrder());
+        EXPECT_EQ(names, sorted) << locale.name().toStdString();
+    }
+    QLocale::setDefault(before);
 }
 
 TEST(RecordsLookTest, NamesScoresAndHeadsAsListsShowThem)

@@ -2,10 +2,10 @@
 
 #include <gtest/gtest.h>
 
-#include <QtPrintSupport/QPrinter>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QtPrintSupport/QPrinter>
 
 #include "tests/support/records_inside.h"
 

@@ -64,8 +64,44 @@ TEST(RecordsTableTest, ColumnsShareTheRoomAndKeepTheirLeastWidth)
     EXPECT_LE(t.table.columnWidth(0) + t.table.columnWidth(1), t.table.viewport()->width());
     t.table.resize(120, 300);
     EXPECT_LT(t.table.columnWidth(0), wide);
-    EXPECT_GE(t.table.columnWidth(0), sample) << "where there is no room the table scrolls";
+    const int content = t.table.fontMetrics().horizontalAdvance(QStringLiteral("Marlow"));
+    EXPECT_LT(t.table.columnWidth(0), sample) << "what usually stands there is not what does";
+    EXPECT_GE(t.table.columnWidth(0), content) << "where there is no room the table scrolls";
     EXPECT_EQ(t.sorted.index(0, 0).data().toString(), QStringLiteral("Abbot"));
+}
+
+TEST(RecordsTableTest, ColumnsThatYieldAreCutBeforeTheTableScrolls)
+{
+    Table t;
+    t.model.clear();
+    for (const char* name : {"Young", "Abbot"})
+        t.model.appendRow({new QStandardItem(QString::fromLatin1(name)),
+                           new QStandardItem(QStringLiteral("a section with a long name")),
+                           new QStandardItem(QStringLiteral("may try again"))});
+    const QStringList samples{QStringLiteral("x"), QStringLiteral("x"), QStringLiteral("x")};
+    const auto whole = [&] {
+        return t.table.columnWidth(0) + t.table.columnWidth(1) + t.table.columnWidth(2);
+    };
+    const QFontMetrics letters = t.table.fontMetrics();
+    t.table.resize(320, 300);
+    t.table.use(t.sorted, 0, Qt::AscendingOrder, samples);
+    EXPECT_GT(whole(), t.table.viewport()->width());
+    EXPECT_GE(t.table.columnWidth(1),
+              letters.horizontalAdvance(QStringLiteral("a section with a long name")));
+    t.table.use(t.sorted, 0, Qt::AscendingOrder, samples, {1});
+    EXPECT_LE(whole(), t.table.viewport()->width());
+    EXPECT_GE(t.table.columnWidth(2), letters.horizontalAdvance(QStringLiteral("may try again")));
+}
+
+TEST(RecordsTableTest, ColumnsFitWhatIsShownAnew)
+{
+    Table t;
+    const int before = t.table.columnWidth(1);
+    QStandardItemModel other;
+    other.appendRow({new QStandardItem(QStringLiteral("A")),
+                     new QStandardItem(QStringLiteral("a much longer word than the sample"))});
+    t.sorted.setSourceModel(&other);
+    EXPECT_GT(t.table.columnWidth(1), before);
 }
 
 }  // namespace fb::test::records_table_tests

@@ -74,7 +74,7 @@ TEST(SheetWordsTest, StepsStandUnderTheirGroupsWithWhatWasSeen)
     ASSERT_NE(landmarks, nullptr);
     EXPECT_EQ(landmarks->mark, Seen::Prompted);
     EXPECT_TRUE(landmarks->critical);
-    EXPECT_EQ(landmarks->at, QStringLiteral("3:07"));
+    EXPECT_EQ(landmarks->at, QStringLiteral("2:56"));
     EXPECT_EQ(landmarks->remark, QStringLiteral("felt for the crest only when asked where it was"));
     const SheetStepWords* allergies = step(words, ProcedureStep::Allergies);
     ASSERT_NE(allergies, nullptr);

@@ -17,7 +17,8 @@ TEST(ServicesTest, NothingIsReadBeforeTheWindowIsOnScreen)
     CountingSeeds seeds;
     MemoryProfiles profiles;
     MemoryRecords records;
-    Services services({settings, dialogs, seeds, records.clock, profiles, records});
+    SystemScreens screens;
+    Services services({settings, dialogs, seeds, records.clock, profiles, records, screens});
     QTest::qWait(30);
     EXPECT_FALSE(services.practice().state().ready);
     QSignalSpy painted(&services.window(), &MainWindow::firstPainted);
@@ -98,7 +99,8 @@ TEST(ServicesTest, ARealStoreRemembersAcrossStarts)
         CountingSeeds seeds;
         ProfileStore profiles(folder.file());
         MemoryRecords records;
-        Services services({settings, dialogs, seeds, records.clock, profiles, records});
+        SystemScreens screens;
+        Services services({settings, dialogs, seeds, records.clock, profiles, records, screens});
         services.window().show();
         ASSERT_TRUE(QTest::qWaitFor([&] { return services.practice().state().ready; }, 20000));
         if (isFirst)
@@ -125,7 +127,8 @@ TEST(ServicesTest, TheWindowCanBeClosedWhileItIsStillReading)
     MemoryProfiles profiles;
     for (int i = 0; i < 3; ++i) {
         MemoryRecords records;
-        Services services({settings, dialogs, seeds, records.clock, profiles, records});
+        SystemScreens screens;
+        Services services({settings, dialogs, seeds, records.clock, profiles, records, screens});
         services.window().show();
         QTest::qWait(i * 4);
     }

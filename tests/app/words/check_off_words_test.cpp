@@ -103,11 +103,13 @@ TEST(CheckOffWordsTest, StepsStandInTheirFiveGroupsInTheOrderOfTeaching)
     for (int i = 1; i < kProcedureStepCount; ++i)
         EXPECT_GE(groupOf(procedureStepAt(i)), groupOf(procedureStepAt(i - 1)));
     EXPECT_EQ(groupOf(ProcedureStep::ReadOrder), StepGroup::Prepare);
-    EXPECT_EQ(groupOf(ProcedureStep::GlovesOn), StepGroup::Prepare);
+    EXPECT_EQ(groupOf(ProcedureStep::ChangeNeedle), StepGroup::Prepare);
     EXPECT_EQ(groupOf(ProcedureStep::Identify), StepGroup::Identify);
     EXPECT_EQ(groupOf(ProcedureStep::SelectSite), StepGroup::FindSite);
+    EXPECT_EQ(groupOf(ProcedureStep::GlovesOn), StepGroup::Give);
     EXPECT_EQ(groupOf(ProcedureStep::CleanSkin), StepGroup::Give);
     EXPECT_EQ(groupOf(ProcedureStep::ReleaseSkin), StepGroup::Give);
+    EXPECT_EQ(groupOf(ProcedureStep::SafetyDevice), StepGroup::Afterwards);
     EXPECT_EQ(groupOf(ProcedureStep::Pressure), StepGroup::Afterwards);
     EXPECT_EQ(groupOf(ProcedureStep::Recap), StepGroup::Afterwards);
 }
@@ -129,6 +131,24 @@ TEST(CheckOffWordsTest, EveryConstraintIsNamedInASentenceOfItsOwn)
     for (const Constraint& constraint : constraints())
         translated += breachSentence(breachOf(constraint));
     expectAllDiffer(translated);
+}
+
+TEST(CheckOffWordsTest, WhatWasLeftOutIsNoOrderThatWasBroken)
+{
+    using enum ProcedureStep;
+    const Breach left{1, ConstraintKind::Before, Severity::Hard, Identify, Insert};
+    const Breach unsaid{5, ConstraintKind::Before, Severity::Soft, PreparedLabel, Insert};
+    const Breach turned{7, ConstraintKind::Before, Severity::Soft, Landmarks, CleanSkin};
+    const Breach lost{16, ConstraintKind::After, Severity::Hard, Withdraw, Sharps};
+    const Breach recapped{15, ConstraintKind::Never, Severity::Hard, Insert, Recap};
+    const Breach hurried{9, ConstraintKind::AtLeast, Severity::Soft, CleanSkin, Insert, 10.0, 4.0};
+    const std::vector<Observation> seen{{CleanSkin, Seen::Done, 1.0},
+                                        {Landmarks, Seen::Prompted, 2.0},
+                                        {Insert, Seen::Done, 5.0},
+                                        {Withdraw, Seen::Done, 6.0},
+                                        {Identify, Seen::NotDone, 0.0}};
+    EXPECT_EQ(ordersBroken({left, lost, unsaid, turned, hurried}, seen), (std::vector{turned, hurried}));
+    EXPECT_EQ(ordersBroken({recapped}, {}), std::vector{recapped}) << "no list of steps names it";
 }
 
 TEST(CheckOffWordsTest, EveryUnsafeOrderNamesTheHarm)

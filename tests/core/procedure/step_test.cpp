@@ -67,6 +67,21 @@ TEST(StepTest, WordsNameTheirOwnStep)
     EXPECT_EQ(wordOf(Recap), "recap");
 }
 
+// Where a skills lab teaches them, whatever the textbook's list.
+TEST(StepTest, ThreeStepsStandWhereALabTeachesThem)
+{
+    using enum ProcedureStep;
+    const auto follows = [](ProcedureStep step, ProcedureStep before) {
+        return static_cast<int>(step) == static_cast<int>(before) + 1;
+    };
+    EXPECT_TRUE(follows(HandHygiene, Assess)) << "before the drug is handled";
+    EXPECT_TRUE(follows(CheckDrug, HandHygiene));
+    EXPECT_TRUE(follows(GlovesOn, Landmarks)) << "over a site that was found";
+    EXPECT_TRUE(follows(CleanSkin, GlovesOn));
+    EXPECT_TRUE(follows(SafetyDevice, ReleaseSkin)) << "no bare needle in hand while the site is pressed";
+    EXPECT_TRUE(follows(Pressure, SafetyDevice));
+}
+
 TEST(StepTest, WhatTheProtocolDoesNotAskForDoesNotBelong)
 {
     using enum ProcedureStep;

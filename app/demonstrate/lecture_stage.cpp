@@ -1,0 +1,193 @@
+#include "app/demonstrate/lecture_stage.h"
+
+#include <QPainter>
+
+#include "app/lecture/lecture_presenter.h"
+
+namespace fb {
+
+LectureStage::LectureStage(LecturePresenter& presenter)
+    : m_presenter(presenter),
+      m_scheme(schemeOf(PaletteKind::Light))
+{
+    m_soon.setSingleShot(true);
+    m_soon.setInterval(0);
+    connect(&m_soon, &QTimer::timeout, this, [this] { static_cast<void>(wanted()); });
+    connect(&presenter, &LecturePresenter::changed, this, &LectureStage::readLater);
+    connect(&presenter, &LecturePresenter::pointerMoved, this, &LectureStage::readPointer);
+    for (std::size_t i = 0; i < m_ink.size(); ++i)
+        connect(&m_ink[i], &PaneInk::painted, this, [this, i](const PaneDrawn& drawn) { take(i, drawn); });
+}
+
+void LectureStage::setSize(QSizeF size, double devicePixelRatio)
+{
+    if (size == m_size && devicePixelRatio == m_pixelRatio)
+        return;
+    m_size = size;
+    m_pixelRatio = devicePixelRatio;
+    readLater();
+}
+
+// What was drawn in other colours is of no use.
+void LectureStage::setScheme(const Scheme& scheme)
+{
+    if (scheme == m_scheme)
+        return;
+    m_scheme = scheme;
+    m_drawn = {};
+    readLater();
+}
+
+void LectureStage::setDirection(Qt::LayoutDirection direction)
+{
+    if (direction == m_direction)
+        return;
+    m_direction = direction;
+    readLater();
+}
+
+void LectureStage::setShown(bool shown)
+{
+    if (shown == m_isShown)
+        return;
+    m_isShown = shown;
+    if (shown)
+        return readLater();
+    for (PaneInk& ink : m_ink)
+        ink.forget();
+    m_asked = {};
+    m_drawn = {};
+}
+
+void LectureStage::readAgain() { readLater(); }
+
+void LectureStage::readLater()
+{
+    m_isStale = true;
+    if (!m_isShown)
+        return;
+    m_soon.start();
+    Q_EMIT changed();
+}
+
+// A pointer moves many times between two steps: nothing else is read for it.
+void LectureStage::readPointer()
+{
+    const LectureState& state = m_presenter.state();
+    if (m_isStale || state.shown != m_readBody || state.progress != m_readProgress)
+        return readLater();
+    m_wanted.pointer = state.pointer;
+    m_wanted.drawing = state.drawing;
+    if (m_isShown)
+        Q_EMIT changed();
+}
+
+const LectureFace& LectureStage::wanted()
+{
+    if (m_isStale)
+        read();
+    return m_wanted;
+}
+
+void LectureStage::read()
+{
+    const LectureState& state = m_presenter.state();
+    m_isStale = false;
+    m_readBody = state.shown;
+    m_readProgress = state.progress;
+    m_wanted = faceOf(state, m_size, m_scheme, m_direction);
+    if (m_isShown)
+        ask();
+    Q_EMIT wasRead();
+}
+
+PaneJob LectureStage::jobOf(std::size_t pane) const
+{
+    const LectureState& state = m_presenter.state();
+    return {m_wanted.panes[pane],
+            frameOf(m_wanted, static_cast<int>(pane)),
+            m_pixelRatio,
+            m_scheme,
+            state.layers,
+            m_presenter.library(),
+            state.moving || state.progress < 1.0};
+}
+
+void LectureStage::ask()
+{
+    for (std::size_t i = 0; i < m_ink.size(); ++i) {
+        if (i >= m_wanted.panes.size()) {
+            m_asked[i].reset();
+            m_drawn[i].reset();
+            continue;
+        }
+        PaneJob job = jobOf(i);
+        if (job.frame.sheet().isEmpty() || (m_asked[i] && sameDrawing(*m_asked[i], job)))
+            continue;
+        m_ink[i].request(job);
+        m_asked[i] = std::move(job);
+    }
+}
+
+void LectureStage::take(std::size_t pane, const PaneDrawn& drawn)
+{
+    if (!m_isShown || drawn.job.scheme != m_scheme || pane >= wanted().panes.size())
+        return;
+    m_drawn[pane] = drawn;
+    Q_EMIT changed();
+    if (isSharp())
+        Q_EMIT sharpened();
+}
+
+LectureFace LectureStage::face()
+{
+    LectureFace face = wanted();
+    for (std::size_t i = 0; i < face.panes.size(); ++i) {
+        LecturePane& pane = face.panes[i];
+        if (!m_drawn[i]) {
+            // Nothing lies on bare paper.
+            pane.look.scene.clear();
+            pane.look.press.reset();
+            pane.extra.clear();
+            continue;
+        }
+        if (m_drawn[i]->job.pane.body != pane.body)
+            pane = m_drawn[i]->job.pane;
+        pane.drawn = m_drawn[i]->result;
+    }
+    return face;
+}
+
+bool LectureStage::isSharp()
+{
+    if (!wanted().isReady)
+        return false;
+    for (std::size_t i = 0; i < m_wanted.panes.size(); ++i) {
+        const PaneJob job = jobOf(i);
+        if (job.moving || !m_drawn[i] || m_drawn[i]->result.job.preview || !sameDrawing(m_drawn[i]->job, job))
+            return false;
+    }
+    return true;
+}
+
+std::optional<QPointF> LectureStage::placeAt(QPointF widget)
+{
+    const LectureFace now = face();
+    if (now.panes.empty())
+        return std::nullopt;
+    const ViewFrame frame = frameOf(now, 0);
+    return frame.sheet().contains(widget) ? std::optional(frame.toCm(widget)) : std::nullopt;
+}
+
+QRectF LectureStage::seen()
+{
+    const LectureFace now = face();
+    if (now.panes.empty())
+        return {};
+    const ViewFrame frame = frameOf(now, 0);
+    return QRectF(frame.toCm(frame.sheet().bottomLeft()), frame.toCm(frame.sheet().topRight()));
+}
+
+void LectureStage::paint(QPainter& painter) { paintLecture(painter, face()); }
+
+}  // namespace fb

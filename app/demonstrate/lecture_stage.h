@@ -1,0 +1,75 @@
+// What stands behind the picture of a demonstration: reads the presenter's state once for all that changed at
+// a time, asks for the drawings it needs, and keeps a body that is shown until the next one is drawn. No
+// widget: it says when to repaint.
+#pragma once
+
+#include <QObject>
+#include <QTimer>
+#include <array>
+#include <optional>
+
+#include "app/demonstrate/lecture_face.h"
+#include "app/demonstrate/pane_ink.h"
+
+class QPainter;
+
+namespace fb {
+
+class LecturePresenter;
+
+class LectureStage : public QObject {
+    Q_OBJECT
+
+public:
+    // The presenter outlives it.
+    explicit LectureStage(LecturePresenter& presenter);
+
+    void setSize(QSizeF size, double devicePixelRatio);
+    void setScheme(const Scheme& scheme);
+    void setDirection(Qt::LayoutDirection direction);
+    // While it is not, nothing is drawn and no drawing is kept.
+    void setShown(bool shown);
+    void readAgain();  // the language is another
+
+    [[nodiscard]] const Scheme& scheme() const { return m_scheme; }
+    // What the state asks for, without pictures.
+    [[nodiscard]] const LectureFace& wanted();
+    // As it is painted now: the newest that is drawn.
+    [[nodiscard]] LectureFace face();
+    [[nodiscard]] bool isSharp();
+    // Of the first pane, cm; nullopt: beside it, or there is none.
+    [[nodiscard]] std::optional<QPointF> placeAt(QPointF widget);
+    [[nodiscard]] QRectF seen();  // cm, low corner first; empty: no pane
+    void paint(QPainter& painter);
+
+Q_SIGNALS:
+    void changed();  // repaint
+    void wasRead();  // wanted() is another, and more of it than the pointer
+    void sharpened();
+
+private:
+    void readLater();
+    void readPointer();
+    void read();
+    void ask();
+    void take(std::size_t pane, const PaneDrawn& drawn);
+    [[nodiscard]] PaneJob jobOf(std::size_t pane) const;
+
+    LecturePresenter& m_presenter;
+    QSizeF m_size;
+    double m_pixelRatio = 1.0;
+    Scheme m_scheme;
+    Qt::LayoutDirection m_direction = Qt::LeftToRight;
+    bool m_isShown = false;
+    bool m_isStale = true;
+
+    LectureFace m_wanted;
+    std::shared_ptr<const LectureBody> m_readBody;
+    double m_readProgress = 1.0;
+    std::array<std::optional<PaneJob>, 2> m_asked;
+    std::array<std::optional<PaneDrawn>, 2> m_drawn;
+    QTimer m_soon;
+    std::array<PaneInk, 2> m_ink;
+};
+
+}  // namespace fb

@@ -1,0 +1,17 @@
+// Which part of a plate a demonstration looks at: around the site, wide enough for the construction and for
+// what lies beside it.
+#pragma once
+
+#include <QRectF>
+
+#include "core/site/target.h"
+
+namespace fb {
+
+// Centimetres of the viewer's frame, low corner first. It hangs on the site's first landmark and is of one
+// size for all but the tallest bodies, so that bones stay where they are while weight changes, and a short
+// patient looks short beside a tall one. Laws: it holds the whole region and the ideal point; a left side's
+// is the mirror image of a right one's.
+[[nodiscard]] QRectF lectureArea(const Target& target);
+
+}  // namespace fb
