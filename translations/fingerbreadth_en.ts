@@ -117,10 +117,50 @@
 <context>
     <name>fb::InstructionsPage</name>
     <message numerus="yes">
-        <source>%n item(s), one after the other.</source>
+        <source>%n minute(s)</source>
         <translation>
-            <numerusform>%n item.</numerusform>
-            <numerusform>%n items, one after the other.</numerusform>
+            <numerusform>%n minute</numerusform>
+            <numerusform>%n minutes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s)</source>
+        <translation>
+            <numerusform>%n second</numerusform>
+            <numerusform>%n seconds</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n site(s) to find, one after the other.</source>
+        <translation>
+            <numerusform>%n site to find.</numerusform>
+            <numerusform>%n sites to find, one after the other.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::LectureWords</name>
+    <message numerus="yes">
+        <source>Woman, %n year(s), %1 cm, %2 kg</source>
+        <extracomment>A patient in one line; %n is the age, %1 the stature, %2 the weight.</extracomment>
+        <translation>
+            <numerusform>Woman, %n year, %1 cm, %2 kg</numerusform>
+            <numerusform>Woman, %n years, %1 cm, %2 kg</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Man, %n year(s), %1 cm, %2 kg</source>
+        <translation>
+            <numerusform>Man, %n year, %1 cm, %2 kg</numerusform>
+            <numerusform>Man, %n years, %1 cm, %2 kg</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fingerbreadth(s)</source>
+        <extracomment>So many fingers of whoever gives the injection, laid side by side.</extracomment>
+        <translation>
+            <numerusform>%n fingerbreadth</numerusform>
+            <numerusform>%n fingerbreadths</numerusform>
         </translation>
     </message>
 </context>
@@ -166,6 +206,16 @@
     </message>
 </context>
 <context>
+    <name>fb::ManikinColumn</name>
+    <message numerus="yes">
+        <source>Finish (%n left)</source>
+        <translation>
+            <numerusform>Finish (%n left)</numerusform>
+            <numerusform>Finish (%n left)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>fb::MeasureBoard</name>
     <message numerus="yes">
         <source>%n pixel(s)</source>
@@ -192,6 +242,16 @@
         <translation>
             <numerusform>%n year</numerusform>
             <numerusform>%n years</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>fb::RoomPanel</name>
+    <message numerus="yes">
+        <source>%n mark(s)</source>
+        <translation>
+            <numerusform>%n mark</numerusform>
+            <numerusform>%n marks</numerusform>
         </translation>
     </message>
 </context>

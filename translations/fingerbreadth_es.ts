@@ -552,8 +552,9 @@
         <translation>%1, %2</translation>
     </message>
     <message>
-        <source>Marks</source>
-        <translation>Marcas</translation>
+        <source>Sites</source>
+        <extracomment>The places that were asked for and marked.</extracomment>
+        <translation>Zonas</translation>
     </message>
 </context>
 <context>
@@ -571,6 +572,11 @@
         <source>Records</source>
         <extracomment>Of check-offs.</extracomment>
         <translation>Registros</translation>
+    </message>
+    <message>
+        <source>Demonstrate</source>
+        <extracomment>What an instructor does before a class.</extracomment>
+        <translation>Demostrar</translation>
     </message>
 </context>
 <context>
@@ -612,6 +618,66 @@
     </message>
 </context>
 <context>
+    <name>fb::AudiencePanel</name>
+    <message>
+        <source>The audience sees nothing yet.</source>
+        <translation>El público aún no ve nada.</translation>
+    </message>
+    <message>
+        <source>The audience sees the picture on the other screen.</source>
+        <translation>El público ve la imagen en la otra pantalla.</translation>
+    </message>
+    <message>
+        <source>The audience sees the picture over this window; F6 comes back here.</source>
+        <translation>El público ve la imagen sobre esta ventana; con F6 se vuelve aquí.</translation>
+    </message>
+    <message>
+        <source>One screen: F6 shows the picture over this window.</source>
+        <translation>Una sola pantalla: F6 muestra la imagen sobre esta ventana.</translation>
+    </message>
+    <message>
+        <source>Open audience window</source>
+        <translation>Abrir ventana del público</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Close the audience window</source>
+        <translation>Cerrar la ventana del público</translation>
+    </message>
+    <message>
+        <source>Swap</source>
+        <extracomment>Exchanges what is on which screen.</extracomment>
+        <translation>Cambiar</translation>
+    </message>
+    <message>
+        <source>Swap the screens (F6)</source>
+        <translation>Intercambiar las pantallas (F6)</translation>
+    </message>
+    <message>
+        <source>Blank</source>
+        <extracomment>A button that stays down: the audience sees an empty picture meanwhile.</extracomment>
+        <translation>En blanco</translation>
+    </message>
+    <message>
+        <source>Blank the picture (B)</source>
+        <translation>Dejar la imagen en blanco (B)</translation>
+    </message>
+    <message>
+        <source>The picture is blank; B brings it back.</source>
+        <translation>La imagen está en blanco; B la devuelve.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::AudienceWindow</name>
+    <message>
+        <source>Fingerbreadth: the audience&apos;s picture</source>
+        <translation>Fingerbreadth: la imagen del público</translation>
+    </message>
+</context>
+<context>
     <name>fb::BackupCommand</name>
     <message>
         <source>The backup is made and verified:
@@ -625,11 +691,6 @@
     <message>
         <source>Student</source>
         <translation>Estudiante</translation>
-    </message>
-    <message>
-        <source>Id</source>
-        <extracomment>The school&apos;s own number or code of a student.</extracomment>
-        <translation>Identificador</translation>
     </message>
     <message>
         <source>Section</source>
@@ -649,6 +710,11 @@
         <source>When</source>
         <translation>Cuándo</translation>
     </message>
+    <message>
+        <source>Number</source>
+        <extracomment>The school&apos;s own number or code of a student.</extracomment>
+        <translation>Número</translation>
+    </message>
 </context>
 <context>
     <name>fb::BoardView</name>
@@ -659,14 +725,6 @@
     <message>
         <source>Sheet of the board</source>
         <translation>Ficha del tablero</translation>
-    </message>
-    <message>
-        <source>Name, id or section</source>
-        <translation>Nombre, identificador o grupo</translation>
-    </message>
-    <message>
-        <source>Narrow the list by name, id or section</source>
-        <translation>Acotar la lista por nombre, identificador o grupo</translation>
     </message>
     <message>
         <source>Narrow the list by standing</source>
@@ -706,18 +764,88 @@
             <numerusform>%1 de %n estudiantes</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Name, number or section</source>
+        <translation>Nombre, número o grupo</translation>
+    </message>
+    <message>
+        <source>Narrow the list by name, number or section</source>
+        <translation>Acotar la lista por nombre, número o grupo</translation>
+    </message>
+    <message>
+        <source>A click on a student, or Enter, opens the student’s history.</source>
+        <translation>Un clic en un estudiante, o Intro, abre su historial.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::BodyPanel</name>
+    <message>
+        <source>Age</source>
+        <extracomment>The age of a patient.</extracomment>
+        <translation>Edad</translation>
+    </message>
+    <message>
+        <source>%1 years</source>
+        <translation>%1 años</translation>
+    </message>
+    <message>
+        <source>Stature</source>
+        <translation>Estatura</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Peso</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>Glide to this build: %1</source>
+        <extracomment>%1 is a build: lean, average, heavy.</extracomment>
+        <translation>Pasar poco a poco a esta complexión: %1</translation>
+    </message>
+    <message>
+        <source>Convention</source>
+        <extracomment>Which published way the site is found by.</extracomment>
+        <translation>Convención</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Vista</translation>
+    </message>
+    <message>
+        <source>Skin tone</source>
+        <translation>Tono de piel</translation>
+    </message>
+    <message>
+        <source>%1, lightest</source>
+        <translation>%1, el más claro</translation>
+    </message>
+    <message>
+        <source>%1, darkest</source>
+        <translation>%1, el más oscuro</translation>
+    </message>
 </context>
 <context>
     <name>fb::BreachList</name>
     <message>
-        <source>Every order kept so far.</source>
-        <extracomment>No order of steps was broken.</extracomment>
-        <translation>Hasta ahora se ha respetado el orden.</translation>
-    </message>
-    <message>
         <source>Unsafe: %1</source>
         <extracomment>An order of steps whose breach endangers somebody; %1 is the sentence.</extracomment>
         <translation>Inseguro: %1</translation>
+    </message>
+    <message>
+        <source>The order was kept.</source>
+        <extracomment>No order of steps was broken.</extracomment>
+        <translation>Se respetó el orden.</translation>
+    </message>
+    <message>
+        <source>Order kept so far.</source>
+        <translation>Hasta ahora se ha respetado el orden.</translation>
     </message>
 </context>
 <context>
@@ -1404,10 +1532,6 @@
 <context>
     <name>fb::CheckOffBody</name>
     <message>
-        <source>Answers</source>
-        <translation>Respuestas</translation>
-    </message>
-    <message>
         <source>No item was answered.</source>
         <translation>No se respondió ningún ejercicio.</translation>
     </message>
@@ -1446,6 +1570,11 @@
         <source>%1, %2</source>
         <extracomment>How a step was seen, and when: &quot;done, 1:07&quot;.</extracomment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Sites</source>
+        <extracomment>The places that were asked for and marked.</extracomment>
+        <translation>Zonas</translation>
     </message>
 </context>
 <context>
@@ -1715,14 +1844,6 @@
     <message>
         <source>Site pressed on before the needle was out.</source>
         <translation>Se presionó la zona antes de sacar la aguja.</translation>
-    </message>
-    <message>
-        <source>Safety device set off before the needle was out.</source>
-        <translation>Se activó el dispositivo de seguridad antes de sacar la aguja.</translation>
-    </message>
-    <message>
-        <source>Needle dropped into the sharps container without its safety device set off.</source>
-        <translation>La aguja se desechó en el contenedor de cortopunzantes sin activar su dispositivo de seguridad.</translation>
     </message>
     <message>
         <source>Gloves taken off before the needle was in the sharps container.</source>
@@ -2336,25 +2457,8 @@
         <translation>Después</translation>
     </message>
     <message>
-        <source>Reads the order and lays out what is needed</source>
-        <extracomment>In these the assessor&apos;s sheet tells what the student does: &quot;(She) reads the order&quot;.</extracomment>
-        <translation>Lee la prescripción y prepara el material</translation>
-    </message>
-    <message>
         <source>Judges whether the injection is safe and right for this patient</source>
         <translation>Valora si la inyección es segura y adecuada para este paciente</translation>
-    </message>
-    <message>
-        <source>Checks drug, dose, volume and expiry date</source>
-        <translation>Comprueba fármaco, dosis, volumen y caducidad</translation>
-    </message>
-    <message>
-        <source>Holds the label against the order, first check</source>
-        <translation>Coteja la etiqueta con la prescripción, primera comprobación</translation>
-    </message>
-    <message>
-        <source>Cleans the hands before preparing</source>
-        <translation>Hace higiene de manos antes de preparar</translation>
     </message>
     <message>
         <source>Wipes the stopper with an alcohol swab</source>
@@ -2368,10 +2472,6 @@
     <message>
         <source>Draws up the dose</source>
         <translation>Carga la dosis</translation>
-    </message>
-    <message>
-        <source>Holds the label against the order once drawn up, second check</source>
-        <translation>Coteja la etiqueta con la prescripción ya cargada la dosis, segunda comprobación</translation>
     </message>
     <message>
         <source>Changes the needle</source>
@@ -2388,18 +2488,6 @@
     <message>
         <source>Asks about allergies</source>
         <translation>Pregunta por alergias</translation>
-    </message>
-    <message>
-        <source>Holds the label against the order at the bedside, third check</source>
-        <translation>Coteja la etiqueta con la prescripción junto al paciente, tercera comprobación</translation>
-    </message>
-    <message>
-        <source>Explains, asks for consent and sees to privacy</source>
-        <translation>Explica, pide el consentimiento y cuida la intimidad</translation>
-    </message>
-    <message>
-        <source>Chooses the site and looks for injured skin</source>
-        <translation>Elige la zona y mira si hay lesiones en la piel</translation>
     </message>
     <message>
         <source>Positions the patient, bares the site and has the muscle relaxed</source>
@@ -2455,20 +2543,8 @@
         <translation>Presiona con suavidad, sin masaje</translation>
     </message>
     <message>
-        <source>Sets off the needle&apos;s safety device</source>
-        <translation>Activa el dispositivo de seguridad de la aguja</translation>
-    </message>
-    <message>
-        <source>Drops needle and syringe into the sharps container</source>
-        <translation>Desecha aguja y jeringa en el contenedor de cortopunzantes</translation>
-    </message>
-    <message>
         <source>Takes off the gloves</source>
         <translation>Se quita los guantes</translation>
-    </message>
-    <message>
-        <source>Cleans the hands afterwards</source>
-        <translation>Hace higiene de manos al terminar</translation>
     </message>
     <message>
         <source>Documents it, with site and side</source>
@@ -2496,6 +2572,61 @@
     <message>
         <source>not done</source>
         <translation>no hecho</translation>
+    </message>
+    <message>
+        <source>Safety device activated before the needle was out.</source>
+        <translation>Se activó el dispositivo de seguridad antes de sacar la aguja.</translation>
+    </message>
+    <message>
+        <source>Needle put into the sharps container without its safety device activated.</source>
+        <translation>La aguja se desechó en el contenedor de cortopunzantes sin activar su dispositivo de seguridad.</translation>
+    </message>
+    <message>
+        <source>Reads the order, lays out supplies</source>
+        <extracomment>In these the assessor&apos;s sheet tells what the student does: &quot;(She) reads the order&quot;.</extracomment>
+        <translation>Lee la prescripción y prepara el material</translation>
+    </message>
+    <message>
+        <source>Performs hand hygiene before preparing</source>
+        <translation>Hace higiene de manos antes de preparar</translation>
+    </message>
+    <message>
+        <source>Checks drug, dose, volume and expiry</source>
+        <translation>Comprueba fármaco, dosis, volumen y caducidad</translation>
+    </message>
+    <message>
+        <source>Compares the label with the order, first check</source>
+        <translation>Coteja la etiqueta con la prescripción, primera comprobación</translation>
+    </message>
+    <message>
+        <source>Compares the label with the order once drawn up, second check</source>
+        <translation>Coteja la etiqueta con la prescripción ya cargada la dosis, segunda comprobación</translation>
+    </message>
+    <message>
+        <source>Compares the label with the order at the bedside, third check</source>
+        <translation>Coteja la etiqueta con la prescripción junto al paciente, tercera comprobación</translation>
+    </message>
+    <message>
+        <source>Explains, gains consent, sees to privacy</source>
+        <translation>Explica, pide el consentimiento y cuida la intimidad</translation>
+    </message>
+    <message>
+        <source>Chooses the site, looks for injured skin</source>
+        <translation>Elige la zona y busca lesiones en la piel</translation>
+    </message>
+    <message>
+        <source>Activates the needle&apos;s safety device</source>
+        <extracomment>A guard that covers the used needle.</extracomment>
+        <translation>Activa el dispositivo de seguridad de la aguja</translation>
+    </message>
+    <message>
+        <source>Discards needle and syringe as one into the sharps container</source>
+        <extracomment>&quot;As one&quot;: the needle stays on the syringe.</extracomment>
+        <translation>Desecha aguja y jeringa en una pieza en el contenedor de cortopunzantes</translation>
+    </message>
+    <message>
+        <source>Performs hand hygiene afterwards</source>
+        <translation>Hace higiene de manos al terminar</translation>
     </message>
 </context>
 <context>
@@ -2806,6 +2937,71 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::ComparePanel</name>
+    <message>
+        <source>Shown</source>
+        <translation>Mostrado</translation>
+    </message>
+    <message>
+        <source>Pinned</source>
+        <translation>Fijado</translation>
+    </message>
+    <message>
+        <source>Pin</source>
+        <extracomment>Keeps the shown body, to compare others with it.</extracomment>
+        <translation>Fijar</translation>
+    </message>
+    <message>
+        <source>Swap</source>
+        <extracomment>Shows the pinned body and pins the one that was shown.</extracomment>
+        <translation>Cambiar</translation>
+    </message>
+    <message>
+        <source>Unpin</source>
+        <translation>Soltar</translation>
+    </message>
+    <message>
+        <source>Pin the shown body</source>
+        <translation>Fijar el cuerpo mostrado</translation>
+    </message>
+    <message>
+        <source>Swap the shown and the pinned body</source>
+        <translation>Intercambiar el cuerpo mostrado y el fijado</translation>
+    </message>
+    <message>
+        <source>Unpin the body</source>
+        <translation>Soltar el cuerpo fijado</translation>
+    </message>
+    <message>
+        <source>Compare nothing</source>
+        <translation>No comparar nada</translation>
+    </message>
+    <message>
+        <source>Pinned body beside it</source>
+        <translation>El cuerpo fijado al lado</translation>
+    </message>
+    <message>
+        <source>Pinned body&apos;s target over it</source>
+        <translation>La zona del cuerpo fijado encima</translation>
+    </message>
+    <message>
+        <source>Another convention over it</source>
+        <translation>Otra convención encima</translation>
+    </message>
+    <message>
+        <source>Convention to compare with</source>
+        <translation>Convención con la que se compara</translation>
+    </message>
+    <message>
+        <source>No body yet: pin this one, then change it.</source>
+        <translation>Aún ninguno: fije este y cámbielo después.</translation>
+    </message>
+    <message>
+        <source>Seen from the first landmark of each.</source>
+        <translation>Visto desde la primera referencia de cada uno.</translation>
+    </message>
+</context>
+<context>
     <name>fb::ConventionWords</name>
     <message>
         <source>Between %1 and %2 below the acromion on this arm (%3 to %4 of the arm&apos;s length), up to %5 either side of the mid-lateral line, above armpit level.</source>
@@ -2987,11 +3183,6 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <translation>Estudiantes</translation>
     </message>
     <message>
-        <source>No-show</source>
-        <extracomment>The student did not come; asks for nothing more but a signature.</extracomment>
-        <translation>No se presentó</translation>
-    </message>
-    <message>
         <source>Start</source>
         <translation>Empezar</translation>
     </message>
@@ -3017,6 +3208,11 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>First go on with the check-off that is still open, or void it.</source>
         <translation>Antes continúe la evaluación que sigue abierta o anúlela.</translation>
+    </message>
+    <message>
+        <source>No-show…</source>
+        <extracomment>The student did not come; asks before it is recorded.</extracomment>
+        <translation>No se presentó…</translation>
     </message>
 </context>
 <context>
@@ -3075,6 +3271,90 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Sheets (*.json)</source>
         <translation>Fichas (*.json)</translation>
+    </message>
+    <message>
+        <source>SVG drawings (*.svg)</source>
+        <translation>Dibujos SVG (*.svg)</translation>
+    </message>
+    <message>
+        <source>PNG pictures (*.png)</source>
+        <translation>Imágenes PNG (*.png)</translation>
+    </message>
+    <message>
+        <source>Save the picture as</source>
+        <translation>Guardar la imagen como</translation>
+    </message>
+    <message>
+        <source>Choose a file of marks</source>
+        <extracomment>Points on the body that learners have named, a file.</extracomment>
+        <translation>Elegir un archivo de marcas</translation>
+    </message>
+</context>
+<context>
+    <name>fb::DifferenceText</name>
+    <message>
+        <source>Ideal points in the same place</source>
+        <translation>Puntos ideales en el mismo lugar</translation>
+    </message>
+    <message>
+        <source>Ideal points %1 apart</source>
+        <translation>Puntos ideales a %1 de distancia</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <extracomment>Parts of a list of one or two: %1 is a length.</extracomment>
+        <translation>%1 más abajo</translation>
+    </message>
+    <message>
+        <source>%1 higher</source>
+        <translation>%1 más arriba</translation>
+    </message>
+    <message>
+        <source>%1 further forward</source>
+        <translation>%1 más adelante</translation>
+    </message>
+    <message>
+        <source>%1 further back</source>
+        <translation>%1 más atrás</translation>
+    </message>
+    <message>
+        <source>The other convention&apos;s lies %1.</source>
+        <translation>El de la otra convención queda %1.</translation>
+    </message>
+    <message>
+        <source>The pinned body&apos;s lies %1.</source>
+        <translation>El del cuerpo fijado queda %1.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::FaultWordsLecture</name>
+    <message>
+        <source>%1 has no column “%2”; its first line must name the columns name, x_cm and y_cm.</source>
+        <translation>%1 no tiene la columna «%2»; su primera línea debe nombrar las columnas name, x_cm e y_cm.</translation>
+    </message>
+    <message>
+        <source>Line %2 of %1 does not give two numbers of centimetres; mend that line and choose the file again.</source>
+        <translation>La línea %2 de %1 no da dos números en centímetros; corrija esa línea y elija el archivo otra vez.</translation>
+    </message>
+    <message>
+        <source>%1 holds no marks; the first line names the columns, each further line one mark.</source>
+        <translation>%1 no contiene marcas; la primera línea nombra las columnas y cada una de las demás, una marca.</translation>
+    </message>
+    <message>
+        <source>%1 holds more than %2 marks; split it into smaller files.</source>
+        <translation>%1 contiene más de %2 marcas; divídalo en archivos más pequeños.</translation>
+    </message>
+    <message>
+        <source>The speaker notes in %1 cannot be read; install the program again to have them back. The demonstration goes on without them.</source>
+        <translation>No se pueden leer las notas del orador de %1; instale el programa otra vez para recuperarlas. La demostración sigue sin ellas.</translation>
+    </message>
+    <message>
+        <source>The audience&apos;s screen is gone; connect it again, or press F6 to show the picture on this one.</source>
+        <translation>La pantalla del público ya no está; conéctela otra vez o pulse F6 para mostrar la imagen en esta.</translation>
+    </message>
+    <message>
+        <source>There is one screen only; press F6 to show the picture on it and F6 to come back.</source>
+        <translation>Solo hay una pantalla; pulse F6 para mostrar la imagen en ella y F6 para volver.</translation>
     </message>
 </context>
 <context>
@@ -4161,11 +4441,118 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     </message>
 </context>
 <context>
-    <name>fb::HandoverPage</name>
+    <name>fb::Handout</name>
     <message>
-        <source>Finished</source>
-        <translation>Terminado</translation>
+        <source>%1. %2. %3.</source>
+        <extracomment>Of a patient: who, how stout, how they sit or lie. %1 is &quot;Woman, 40 years, 165 cm, 65 kg&quot;.</extracomment>
+        <translation>%1. %2. %3.</translation>
     </message>
+    <message>
+        <source>Name</source>
+        <extracomment>Beside an empty line on paper.</extracomment>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <extracomment>Beside an empty line on paper: the day on which it was practised.</extracomment>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Draw what you would feel and lay, then mark the site with a small cross.</source>
+        <translation>Dibuje lo que palparía y colocaría; después marque la zona con una cruz pequeña.</translation>
+    </message>
+    <message>
+        <source>Write down your steps in order:</source>
+        <translation>Escriba sus pasos en orden:</translation>
+    </message>
+    <message>
+        <source>Write down what the needle must keep clear of:</source>
+        <translation>Escriba de qué debe mantenerse alejada la aguja:</translation>
+    </message>
+    <message>
+        <source>Key: %1</source>
+        <extracomment>Title of the page with the answers; %1 is the site.</extracomment>
+        <translation>Solución: %1</translation>
+    </message>
+    <message>
+        <source>Lay this page over your own and hold both to the light: the drawings lie at one place.</source>
+        <translation>Ponga esta página sobre la suya y mírelas al trasluz: los dibujos están en el mismo lugar.</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <extracomment>%1 is the number of this page, %2 of how many.</extracomment>
+        <translation>Página %1 de %2</translation>
+    </message>
+    <message>
+        <source>What lies around</source>
+        <translation>Qué hay alrededor</translation>
+    </message>
+    <message>
+        <source>The rule</source>
+        <translation>La regla</translation>
+    </message>
+    <message>
+        <source>%1 %2.</source>
+        <extracomment>The rule with its numbers, a sentence; then how distances are measured.</extracomment>
+        <translation>%1 %2.</translation>
+    </message>
+    <message>
+        <source>Where it comes from</source>
+        <translation>De dónde procede</translation>
+    </message>
+</context>
+<context>
+    <name>fb::HandoutMenu</name>
+    <message>
+        <source>Hand out</source>
+        <extracomment>A menu: papers and pictures for the learners.</extracomment>
+        <translation>Repartir</translation>
+    </message>
+    <message>
+        <source>This step as PDF…</source>
+        <translation>Este paso como PDF…</translation>
+    </message>
+    <message>
+        <source>This step as SVG…</source>
+        <translation>Este paso como SVG…</translation>
+    </message>
+    <message>
+        <source>This step as PNG…</source>
+        <translation>Este paso como PNG…</translation>
+    </message>
+    <message>
+        <source>Whole site on one page…</source>
+        <translation>Toda la zona en una página…</translation>
+    </message>
+    <message>
+        <source>Blank page to practise on, with its key…</source>
+        <translation>Hoja en blanco para practicar, con su solución…</translation>
+    </message>
+    <message>
+        <source>%1, hand-out</source>
+        <extracomment>Names of files: %1 is a site.</extracomment>
+        <translation>%1, hoja</translation>
+    </message>
+    <message>
+        <source>%1, to practise on</source>
+        <translation>%1, para practicar</translation>
+    </message>
+    <message>
+        <source>%1, step %2</source>
+        <translation>%1, paso %2</translation>
+    </message>
+    <message>
+        <source>Writing…</source>
+        <translation>Escribiendo…</translation>
+    </message>
+    <message>
+        <source>Written to %1.</source>
+        <extracomment>%1 is the name of a file.</extracomment>
+        <translation>Guardado en %1.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::HandoverPage</name>
     <message>
         <source>The time for the last item was up.</source>
         <translation>Se acabó el tiempo del último ejercicio.</translation>
@@ -4181,6 +4568,10 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>Assessor: go on to the result</source>
         <translation>Persona evaluadora: pasar al resultado</translation>
+    </message>
+    <message>
+        <source>On-screen part finished</source>
+        <translation>Parte en pantalla terminada</translation>
     </message>
 </context>
 <context>
@@ -4292,44 +4683,12 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
 <context>
     <name>fb::InstructionsPage</name>
     <message>
-        <source>You have %1 for each item and %2 in all.</source>
-        <extracomment>Times as 1:30, minutes and seconds.</extracomment>
-        <translation>Dispone de %1 por ejercicio y de %2 en total.</translation>
-    </message>
-    <message>
-        <source>You have %1 for each item.</source>
-        <translation>Dispone de %1 por ejercicio.</translation>
-    </message>
-    <message>
         <source>You have %1 in all.</source>
         <translation>Dispone de %1 en total.</translation>
     </message>
     <message>
-        <source>Take your time: none is set.</source>
-        <translation>Tómese su tiempo: no hay límite.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n item(s), one after the other.</source>
-        <translation>
-            <numerusform>%n ejercicio.</numerusform>
-            <numerusform>%n ejercicios, uno tras otro.</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>Some are found by hand: feel for the landmarks and name them, build the site, then mark it.</source>
         <translation>Algunos se localizan con la mano: palpe los puntos de referencia y nómbrelos, construya la zona y después ponga la marca.</translation>
-    </message>
-    <message>
-        <source>Mark the place where the needle belongs. A mark can be moved until you confirm it; then the next item comes.</source>
-        <translation>Marque el lugar donde va la aguja. Una marca se puede mover hasta que la confirme; entonces viene el ejercicio siguiente.</translation>
-    </message>
-    <message>
-        <source>Nothing is told of your marks before the end.</source>
-        <translation>No se dice nada de sus marcas antes del final.</translation>
-    </message>
-    <message>
-        <source>The clock can be hidden, and goes on all the same.</source>
-        <translation>El reloj se puede ocultar y sigue contando igual.</translation>
     </message>
     <message>
         <source>Before you begin</source>
@@ -4338,6 +4697,60 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>Begin</source>
         <translation>Empezar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n minuto | %n minutos</numerusform>
+            <numerusform>[en: %n minute | %n minutes]</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s)</source>
+        <translation>
+            <numerusform>%n segundo | %n segundos</numerusform>
+            <numerusform>[en: %n second | %n seconds]</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>You have %1 for each site and %2 in all.</source>
+        <extracomment>Times as &quot;1 minute 30 seconds&quot;.</extracomment>
+        <translation>Dispone de %1 por zona y de %2 en total.</translation>
+    </message>
+    <message>
+        <source>You have %1 for each site.</source>
+        <translation>Dispone de %1 por zona.</translation>
+    </message>
+    <message>
+        <source>Take your time: there is no limit.</source>
+        <translation>Tómese su tiempo: no hay límite.</translation>
+    </message>
+    <message>
+        <source>You are told how your marks were at the end.</source>
+        <translation>Al final se le dice cómo fueron sus marcas.</translation>
+    </message>
+    <message>
+        <source>Then you show the steps of the injection on the manikin.</source>
+        <translation>Después muestra los pasos de la inyección en el maniquí.</translation>
+    </message>
+    <message>
+        <source>Then you show the steps of the injection on the manikin, in %1.</source>
+        <translation>Después muestra los pasos de la inyección en el maniquí, en %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n site(s) to find, one after the other.</source>
+        <translation>
+            <numerusform>%n zona que localizar. | %n zonas que localizar, una tras otra.</numerusform>
+            <numerusform>[en: %n site to find. | %n sites to find, one after the other.]</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Mark the place where the needle belongs. A mark can be moved until you confirm it; then the next site comes.</source>
+        <translation>Marque el lugar donde va la aguja. Una marca se puede mover hasta que la confirme; entonces viene la zona siguiente.</translation>
+    </message>
+    <message>
+        <source>A site that is not confirmed in time is not answered. The clock can be hidden, and goes on all the same.</source>
+        <translation>Una zona que no se confirma a tiempo queda sin responder. El reloj se puede ocultar y sigue contando igual.</translation>
     </message>
 </context>
 <context>
@@ -4529,6 +4942,450 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     </message>
 </context>
 <context>
+    <name>fb::LectureClock</name>
+    <message>
+        <source>%1:%2</source>
+        <extracomment>Minutes and seconds.</extracomment>
+        <translation>%1:%2</translation>
+    </message>
+    <message>
+        <source>%1:%2:%3</source>
+        <extracomment>Hours, minutes and seconds.</extracomment>
+        <translation>%1:%2:%3</translation>
+    </message>
+    <message>
+        <source>elapsed</source>
+        <extracomment>After a time such as 12:40: how long the demonstration has been going on.</extracomment>
+        <translation>transcurrido</translation>
+    </message>
+    <message>
+        <source>Restart</source>
+        <extracomment>Sets a clock back to nought.</extracomment>
+        <translation>Reiniciar</translation>
+    </message>
+    <message>
+        <source>Restart the clock</source>
+        <translation>Reiniciar el reloj</translation>
+    </message>
+</context>
+<context>
+    <name>fb::LectureFace</name>
+    <message>
+        <source>Pinned: %1</source>
+        <extracomment>The body that is kept to be compared with; %1 is its body-mass index, a number.</extracomment>
+        <translation>Fijado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>fb::LectureLook</name>
+    <message>
+        <source>The patient</source>
+        <extracomment>Titles of the steps of a demonstration, in a list.</extracomment>
+        <translation>El paciente</translation>
+    </message>
+    <message>
+        <source>Press: %1</source>
+        <extracomment>A fingertip presses on the bone that is named.</extracomment>
+        <translation>Presionar: %1</translation>
+    </message>
+    <message>
+        <source>What lies around</source>
+        <translation>Qué hay alrededor</translation>
+    </message>
+    <message>
+        <source>Not here: %1</source>
+        <extracomment>A place where a needle must not go; %1 is what lies there.</extracomment>
+        <translation>Aquí no: %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>A volunteer&apos;s mark: its number and the name that was given.</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1: off the body</source>
+        <extracomment>%1 is the number of a mark, with a name perhaps.</extracomment>
+        <translation>%1: fuera del cuerpo</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <extracomment>&quot;3: off target, 1.8 cm&quot;: number, verdict, distance from the ideal point.</extracomment>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Ideal points %1 apart</source>
+        <extracomment>The distance between two ideal points.</extracomment>
+        <translation>Puntos ideales a %1 de distancia</translation>
+    </message>
+</context>
+<context>
+    <name>fb::LectureVoice</name>
+    <message>
+        <source>Demonstration, not ready yet</source>
+        <extracomment>Name of the picture while the first body is being made.</extracomment>
+        <translation>Demostración, aún no preparada</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2: %3</source>
+        <extracomment>%1: which step; %2: how many; %3: what it is called.</extracomment>
+        <translation>Paso %1 de %2: %3</translation>
+    </message>
+    <message>
+        <source>The picture is blank.</source>
+        <translation>La imagen está en blanco.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::LectureWords</name>
+    <message>
+        <source>Deltoid site, left arm</source>
+        <extracomment>The heading of a demonstration; the side is the patient&apos;s.</extracomment>
+        <translation>Zona deltoidea, brazo izquierdo</translation>
+    </message>
+    <message>
+        <source>Deltoid site, right arm</source>
+        <translation>Zona deltoidea, brazo derecho</translation>
+    </message>
+    <message>
+        <source>Vastus lateralis site, left thigh</source>
+        <translation>Zona del vasto lateral, muslo izquierdo</translation>
+    </message>
+    <message>
+        <source>Vastus lateralis site, right thigh</source>
+        <translation>Zona del vasto lateral, muslo derecho</translation>
+    </message>
+    <message>
+        <source>Ventrogluteal site, left hip</source>
+        <translation>Zona ventroglútea, cadera izquierda</translation>
+    </message>
+    <message>
+        <source>Ventrogluteal site, right hip</source>
+        <translation>Zona ventroglútea, cadera derecha</translation>
+    </message>
+    <message>
+        <source>The patient sits, shoulder bare, elbow bent, forearm in the lap. We look from the side.</source>
+        <translation>El paciente está sentado, hombro descubierto, codo flexionado, antebrazo en el regazo. Miramos de lado.</translation>
+    </message>
+    <message>
+        <source>The patient sits, shoulder bare, elbow bent, forearm in the lap. We look from the front and the side.</source>
+        <translation>El paciente está sentado, hombro descubierto, codo flexionado, antebrazo en el regazo. Miramos de tres cuartos.</translation>
+    </message>
+    <message>
+        <source>The patient lies on the other side, hip bare, upper knee forward. We stand at the back.</source>
+        <translation>El paciente yace sobre el otro lado, cadera descubierta, rodilla de arriba adelantada. Estamos a su espalda.</translation>
+    </message>
+    <message>
+        <source>The patient lies face down, both hips bare, toes turned in. We look from above.</source>
+        <translation>El paciente yace boca abajo, ambas caderas descubiertas, pies hacia dentro. Miramos desde arriba.</translation>
+    </message>
+    <message>
+        <source>The patient lies on the back, thigh bare, toes up. We look from above.</source>
+        <translation>El paciente yace boca arriba, muslo descubierto, pies hacia arriba. Miramos desde arriba.</translation>
+    </message>
+    <message>
+        <source>The patient lies on the back, thigh bare, toes up. We look from the outer side.</source>
+        <translation>El paciente yace boca arriba, muslo descubierto, pies hacia arriba. Miramos desde la cara externa.</translation>
+    </message>
+    <message>
+        <source>Lean</source>
+        <extracomment>How stout a patient is, short words on buttons.</extracomment>
+        <translation>Delgado</translation>
+    </message>
+    <message>
+        <source>Average</source>
+        <translation>Medio</translation>
+    </message>
+    <message>
+        <source>Heavy</source>
+        <translation>Corpulento</translation>
+    </message>
+    <message numerus="yes">
+        <source>Woman, %n year(s), %1 cm, %2 kg</source>
+        <extracomment>A patient in one line; %n is the age, %1 the stature, %2 the weight.</extracomment>
+        <translation>
+            <numerusform>Mujer, %n año, %1 cm, %2 kg</numerusform>
+            <numerusform>Mujer, %n años, %1 cm, %2 kg</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Man, %n year(s), %1 cm, %2 kg</source>
+        <translation>
+            <numerusform>Hombre, %n año, %1 cm, %2 kg</numerusform>
+            <numerusform>Hombre, %n años, %1 cm, %2 kg</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Body-mass index %1</source>
+        <translation>Índice de masa corporal %1</translation>
+    </message>
+    <message>
+        <source>Not on the acromion. A needle would strike bone.</source>
+        <translation>No sobre el acromion. La aguja chocaría con el hueso.</translation>
+    </message>
+    <message>
+        <source>Not this high. A needle can reach the bursa and the joint and injure the shoulder.</source>
+        <translation>No tan arriba. La aguja puede alcanzar la bolsa y la articulación y lesionar el hombro.</translation>
+    </message>
+    <message>
+        <source>Not below armpit level. A needle can injure the radial nerve.</source>
+        <translation>No por debajo del nivel de la axila. La aguja puede lesionar el nervio radial.</translation>
+    </message>
+    <message>
+        <source>Not on the back of the arm. The radial nerve lies against the bone here.</source>
+        <translation>No en la cara posterior del brazo. Aquí el nervio radial se apoya en el hueso.</translation>
+    </message>
+    <message>
+        <source>The bursa can reach down to this height. A little lower is safer.</source>
+        <translation>La bolsa puede llegar hasta esta altura. Un poco más abajo es más seguro.</translation>
+    </message>
+    <message>
+        <source>At this height the axillary nerve crosses the front of the muscle.</source>
+        <translation>A esta altura el nervio axilar cruza la parte anterior del músculo.</translation>
+    </message>
+    <message>
+        <source>At this height the axillary nerve enters the muscle from the back.</source>
+        <translation>A esta altura el nervio axilar entra en el músculo por detrás.</translation>
+    </message>
+    <message>
+        <source>Not on the patella. A needle would strike bone.</source>
+        <translation>No sobre la rótula. La aguja chocaría con el hueso.</translation>
+    </message>
+    <message>
+        <source>Not near the hip. Tendon and joint lie here instead of thick muscle.</source>
+        <translation>No cerca de la cadera. Aquí hay tendón y articulación en vez de músculo grueso.</translation>
+    </message>
+    <message>
+        <source>Not near the knee. Tendon and joint lie here instead of thick muscle.</source>
+        <translation>No cerca de la rodilla. Aquí hay tendón y articulación en vez de músculo grueso.</translation>
+    </message>
+    <message>
+        <source>Not on the inner side of the thigh. A needle can injure the femoral vessels and nerve.</source>
+        <translation>No en la cara interna del muslo. La aguja puede lesionar los vasos y el nervio femorales.</translation>
+    </message>
+    <message>
+        <source>Not behind the thigh. A needle can injure the sciatic nerve under the hamstrings.</source>
+        <translation>No detrás del muslo. La aguja puede lesionar el nervio ciático bajo los isquiotibiales.</translation>
+    </message>
+    <message>
+        <source>Not on the rectus femoris. Vessels and a nerve run under it, and it hurts more there.</source>
+        <translation>No sobre el recto femoral. Debajo pasan vasos y un nervio, y ahí duele más.</translation>
+    </message>
+    <message>
+        <source>Not on the greater trochanter. A needle would strike bone.</source>
+        <translation>No sobre el trocánter mayor. La aguja chocaría con el hueso.</translation>
+    </message>
+    <message>
+        <source>Not on the iliac crest. A needle would strike bone.</source>
+        <translation>No sobre la cresta ilíaca. La aguja chocaría con el hueso.</translation>
+    </message>
+    <message>
+        <source>Not this near the trochanter. Tendon and bone lie here instead of thick muscle.</source>
+        <translation>No tan cerca del trocánter. Aquí hay tendón y hueso en vez de músculo grueso.</translation>
+    </message>
+    <message>
+        <source>Not above the iliac crest. No gluteal muscle lies here, and a needle can reach the belly.</source>
+        <translation>No por encima de la cresta ilíaca. Aquí no hay músculo glúteo y la aguja puede alcanzar el vientre.</translation>
+    </message>
+    <message>
+        <source>In front of the line from spine to trochanter the gluteal muscles end. A dose would miss them.</source>
+        <translation>Delante de la línea de la espina al trocánter terminan los músculos glúteos. La dosis no los alcanzaría.</translation>
+    </message>
+    <message>
+        <source>Not in the lower buttock. A needle can injure the sciatic nerve and leave the leg weak or numb.</source>
+        <translation>No en la parte baja de la nalga. La aguja puede lesionar el nervio ciático y dejar la pierna débil o insensible.</translation>
+    </message>
+    <message>
+        <source>Not in the dorsogluteal territory. A needle can injure the superior gluteal nerve and artery.</source>
+        <translation>No en el territorio dorsoglúteo. La aguja puede lesionar el nervio y la arteria glúteos superiores.</translation>
+    </message>
+    <message>
+        <source>Small branches of the superior gluteal nerve run here. No place over this muscle is free of them.</source>
+        <translation>Aquí pasan ramas pequeñas del nervio glúteo superior. Ningún lugar sobre este músculo está libre de ellas.</translation>
+    </message>
+    <message>
+        <source>Press along the outer edge of the shoulder. Where does bone end and soft flesh begin?</source>
+        <extracomment>What a fingertip looks for; the bone is named only in the next step.</extracomment>
+        <translation>Presione a lo largo del borde externo del hombro. ¿Dónde acaba el hueso y empieza lo blando?</translation>
+    </message>
+    <message>
+        <source>Follow the muscle down the outer side of the arm. Where does it end?</source>
+        <translation>Siga el músculo hacia abajo por la cara externa del brazo. ¿Dónde termina?</translation>
+    </message>
+    <message>
+        <source>Press on the outer side of the hip, where it is widest. A hard knob stops the finger.</source>
+        <translation>Presione en la cara externa de la cadera, donde es más ancha. Un bulto duro detiene el dedo.</translation>
+    </message>
+    <message>
+        <source>Press on the outer side of the knee. A hard knob stops the finger.</source>
+        <translation>Presione en la cara externa de la rodilla. Un bulto duro detiene el dedo.</translation>
+    </message>
+    <message>
+        <source>Press at the front of the hip, beside the belly. A hard point stops the finger.</source>
+        <translation>Presione en la parte anterior de la cadera, junto al vientre. Una punta dura detiene el dedo.</translation>
+    </message>
+    <message>
+        <source>Slide the fingertip back from there. A hard edge runs on under it.</source>
+        <translation>Deslice la yema del dedo hacia atrás desde ahí. Debajo sigue un borde duro.</translation>
+    </message>
+    <message>
+        <source>Follow the edge back a little way. On its outer lip a small knob rises under the finger.</source>
+        <translation>Siga el borde un poco hacia atrás. En su labio externo se nota un bulto pequeño bajo el dedo.</translation>
+    </message>
+    <message>
+        <source>Press at the dimple beside the lower back. A hard point lies under it.</source>
+        <translation>Presione en el hoyuelo junto a la parte baja de la espalda. Debajo hay una punta dura.</translation>
+    </message>
+    <message>
+        <source>Around the site: joint and bursa above, the radial nerve below and behind, the axillary nerve across.</source>
+        <translation>Alrededor de la zona: articulación y bolsa arriba, el nervio radial abajo y detrás, el nervio axilar de través.</translation>
+    </message>
+    <message>
+        <source>Around the site: a joint at either end, the femoral vessels to the inside, the sciatic nerve behind.</source>
+        <translation>Alrededor de la zona: una articulación en cada extremo, los vasos femorales por dentro, el nervio ciático detrás.</translation>
+    </message>
+    <message>
+        <source>Around the site: tendon and bone below, the belly above, the large nerves behind.</source>
+        <translation>Alrededor de la zona: tendón y hueso abajo, el vientre arriba, los nervios grandes detrás.</translation>
+    </message>
+    <message>
+        <source>Base</source>
+        <extracomment>Parts of a figure laid on the body, as short labels on the plate.</extracomment>
+        <translation>Base</translation>
+    </message>
+    <message>
+        <source>Apex</source>
+        <translation>Vértice</translation>
+    </message>
+    <message>
+        <source>Triangle</source>
+        <translation>Triángulo</translation>
+    </message>
+    <message>
+        <source>Mid-lateral line</source>
+        <translation>Línea media lateral</translation>
+    </message>
+    <message>
+        <source>Measured down</source>
+        <extracomment>A distance that has been measured from the acromion downward.</extracomment>
+        <translation>Medido hacia abajo</translation>
+    </message>
+    <message>
+        <source>Fingerbreadths</source>
+        <translation>Traveses de dedo</translation>
+    </message>
+    <message>
+        <source>Outer line</source>
+        <extracomment>The line down the outer side of the thigh.</extracomment>
+        <translation>Línea externa</translation>
+    </message>
+    <message>
+        <source>Front line</source>
+        <translation>Línea anterior</translation>
+    </message>
+    <message>
+        <source>End of the upper third</source>
+        <translation>Fin del tercio superior</translation>
+    </message>
+    <message>
+        <source>Start of the lower third</source>
+        <translation>Inicio del tercio inferior</translation>
+    </message>
+    <message>
+        <source>One handbreadth</source>
+        <translation>Ancho de una mano</translation>
+    </message>
+    <message>
+        <source>Palm</source>
+        <extracomment>Parts of the hand that is laid on the hip.</extracomment>
+        <translation>Palma</translation>
+    </message>
+    <message>
+        <source>Index finger</source>
+        <translation>Dedo índice</translation>
+    </message>
+    <message>
+        <source>Middle finger</source>
+        <translation>Dedo medio</translation>
+    </message>
+    <message>
+        <source>Median</source>
+        <extracomment>From a corner of a triangle to the middle of the side facing it.</extracomment>
+        <translation>Mediana</translation>
+    </message>
+    <message>
+        <source>Line to the trochanter</source>
+        <translation>Línea al trocánter</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fingerbreadth(s)</source>
+        <extracomment>So many fingers of whoever gives the injection, laid side by side.</extracomment>
+        <translation>
+            <numerusform>%n través de dedo</numerusform>
+            <numerusform>%n traveses de dedo</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bone</source>
+        <extracomment>What a needle would meet in an area of the plate, as a short label.</extracomment>
+        <translation>Hueso</translation>
+    </message>
+    <message>
+        <source>Joint and bursa</source>
+        <translation>Articulación y bolsa</translation>
+    </message>
+    <message>
+        <source>Radial nerve</source>
+        <translation>Nervio radial</translation>
+    </message>
+    <message>
+        <source>Edge of the bursa</source>
+        <translation>Borde de la bolsa</translation>
+    </message>
+    <message>
+        <source>Axillary nerve</source>
+        <translation>Nervio axilar</translation>
+    </message>
+    <message>
+        <source>Hip joint</source>
+        <extracomment>A joint beside the site.</extracomment>
+        <translation>Articulación de la cadera</translation>
+    </message>
+    <message>
+        <source>Knee joint</source>
+        <translation>Articulación de la rodilla</translation>
+    </message>
+    <message>
+        <source>Femoral vessels</source>
+        <translation>Vasos femorales</translation>
+    </message>
+    <message>
+        <source>Sciatic nerve</source>
+        <translation>Nervio ciático</translation>
+    </message>
+    <message>
+        <source>Tendon and bone</source>
+        <translation>Tendón y hueso</translation>
+    </message>
+    <message>
+        <source>Belly</source>
+        <extracomment>The wall of the belly.</extracomment>
+        <translation>Vientre</translation>
+    </message>
+    <message>
+        <source>Off the muscle</source>
+        <extracomment>No gluteal muscle lies here.</extracomment>
+        <translation>Fuera del músculo</translation>
+    </message>
+    <message>
+        <source>Superior gluteal nerve and artery</source>
+        <translation>Nervio y arteria glúteos superiores</translation>
+    </message>
+    <message>
+        <source>Small nerve branches</source>
+        <translation>Ramas nerviosas pequeñas</translation>
+    </message>
+</context>
+<context>
     <name>fb::ListModel</name>
     <message>
         <source>When</source>
@@ -4567,14 +5424,6 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
 </context>
 <context>
     <name>fb::ListView</name>
-    <message>
-        <source>Name or id</source>
-        <translation>Nombre o identificador</translation>
-    </message>
-    <message>
-        <source>Search check-offs by name or id</source>
-        <translation>Buscar evaluaciones por nombre o identificador</translation>
-    </message>
     <message>
         <source>Only of this sheet</source>
         <translation>Solo de esta ficha</translation>
@@ -4648,6 +5497,18 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
             <numerusform>%n evaluación</numerusform>
             <numerusform>%n evaluaciones</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Name or number</source>
+        <translation>Nombre o número</translation>
+    </message>
+    <message>
+        <source>Search check-offs by name or number</source>
+        <translation>Buscar evaluaciones por nombre o número</translation>
+    </message>
+    <message>
+        <source>A click on a check-off, or Enter, opens it.</source>
+        <translation>Un clic en una evaluación, o Intro, la abre.</translation>
     </message>
 </context>
 <context>
@@ -4810,6 +5671,7 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     </message>
     <message>
         <source>fingerbreadth backup %1</source>
+        <extracomment>A file&apos;s name; %1 is the day.</extracomment>
         <translation>copia fingerbreadth %1</translation>
     </message>
 </context>
@@ -4911,12 +5773,8 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     </message>
     <message>
         <source>Finish</source>
+        <extracomment>Ends the phase on the manikin; %n is how many steps are not rated yet.</extracomment>
         <translation>Terminar</translation>
-    </message>
-    <message>
-        <source>%1 of %2 steps said</source>
-        <extracomment>How many observed steps the assessor has said something of.</extracomment>
-        <translation>%1 de %2 pasos valorados</translation>
     </message>
     <message>
         <source>Recapped: take it back</source>
@@ -4949,9 +5807,21 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <source>%1 used, %2 left</source>
         <translation>%1 usados, quedan %2</translation>
     </message>
+    <message numerus="yes">
+        <source>Finish (%n left)</source>
+        <translation>
+            <numerusform>Terminar (queda %n) | Terminar (quedan %n)</numerusform>
+            <numerusform>[en: Finish (%n left) | Finish (%n left)]</numerusform>
+        </translation>
+    </message>
     <message>
-        <source>First say that the needle went in.</source>
-        <translation>Diga antes que se introdujo la aguja.</translation>
+        <source>%1 of %2 steps rated</source>
+        <extracomment>How many observed steps the assessor has rated: done, prompted or not done.</extracomment>
+        <translation>%1 de %2 pasos valorados</translation>
+    </message>
+    <message>
+        <source>A needle is used once it went in: rate “%1” first.</source>
+        <translation>Una aguja está usada cuando ha entrado: valore antes «%1».</translation>
     </message>
 </context>
 <context>
@@ -5107,6 +5977,35 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     </message>
 </context>
 <context>
+    <name>fb::NotesPanel</name>
+    <message>
+        <source>Next</source>
+        <extracomment>Over the name of the step that comes next.</extracomment>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Page Down goes on, Page Up goes back, B blanks the picture, F6 swaps the screens.</source>
+        <translation>Av Pág avanza, Re Pág retrocede, B deja la imagen en blanco, F6 intercambia las pantallas.</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation>Paso %1 de %2</translation>
+    </message>
+    <message>
+        <source>This is the last step.</source>
+        <translation>Este es el último paso.</translation>
+    </message>
+    <message>
+        <source>There is no note for this step.</source>
+        <translation>No hay nota para este paso.</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <extracomment>%1 is where a speaker&apos;s note comes from.</extracomment>
+        <translation>Fuente: %1</translation>
+    </message>
+</context>
+<context>
     <name>fb::Notice</name>
     <message>
         <source>Close</source>
@@ -5126,14 +6025,14 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <translation>%1, intento %2 de %3</translation>
     </message>
     <message>
-        <source>Score %1 %, cut %2 %</source>
-        <extracomment>A share of the points in percent and the least that passes.</extracomment>
-        <translation>Puntuación %1 %, corte %2 %</translation>
-    </message>
-    <message>
         <source>– %1</source>
         <extracomment>One of several points in a list.</extracomment>
         <translation>– %1</translation>
+    </message>
+    <message>
+        <source>Score %1, needed %2</source>
+        <extracomment>A share of the points in percent and the least that passes.</extracomment>
+        <translation>Puntuación %1, se pedía %2</translation>
     </message>
 </context>
 <context>
@@ -5827,6 +6726,18 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>Back</source>
         <translation>Volver</translation>
+    </message>
+    <message>
+        <source>Did the student not come?</source>
+        <translation>¿No se presentó el estudiante?</translation>
+    </message>
+    <message>
+        <source>It is recorded that the student did not come, and you sign it. The sheet says whether it uses up an attempt.</source>
+        <translation>Se registra que el estudiante no se presentó y usted lo firma. La ficha dice si eso gasta un intento.</translation>
+    </message>
+    <message>
+        <source>Record it</source>
+        <translation>Registrarlo</translation>
     </message>
 </context>
 <context>
@@ -6569,6 +7480,107 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     </message>
 </context>
 <context>
+    <name>fb::RoomModel</name>
+    <message>
+        <source>Not on the body</source>
+        <translation>Fuera del cuerpo</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <extracomment>Head of a column: the number of a mark.</extracomment>
+        <translation>N.º</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>Off by</source>
+        <extracomment>Head of a narrow column: how far from the ideal point.</extracomment>
+        <translation>Desvío</translation>
+    </message>
+</context>
+<context>
+    <name>fb::RoomPanel</name>
+    <message>
+        <source>Not on the body</source>
+        <translation>Fuera del cuerpo</translation>
+    </message>
+    <message>
+        <source>Each click on the picture is the place a volunteer has named. Reveal shows the region and grades them all.</source>
+        <translation>Cada clic en la imagen es el lugar que ha dicho un voluntario. Al revelar se muestra la región y se califican todos.</translation>
+    </message>
+    <message>
+        <source>Ask the room</source>
+        <translation>Preguntar a la sala</translation>
+    </message>
+    <message>
+        <source>Read a file…</source>
+        <translation>Leer un archivo…</translation>
+    </message>
+    <message>
+        <source>Read marks from a file…</source>
+        <translation>Leer marcas de un archivo…</translation>
+    </message>
+    <message>
+        <source>A table with the columns name, x_cm and y_cm</source>
+        <translation>Una tabla con las columnas name, x_cm y y_cm</translation>
+    </message>
+    <message>
+        <source>Marks of the room</source>
+        <translation>Marcas de la sala</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <extracomment>Takes one mark out of the list, then all of them.</extracomment>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Remove the chosen mark</source>
+        <translation>Quitar la marca elegida</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Vaciar</translation>
+    </message>
+    <message>
+        <source>Clear all marks</source>
+        <translation>Quitar todas las marcas</translation>
+    </message>
+    <message>
+        <source>No marks yet</source>
+        <translation>Aún no hay marcas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mark(s)</source>
+        <translation>
+            <numerusform>%n marca</numerusform>
+            <numerusform>%n marcas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Hide</source>
+        <extracomment>Shows the region and every mark&apos;s verdict; the other word hides both again.</extracomment>
+        <translation>Ocultar</translation>
+    </message>
+    <message>
+        <source>Reveal</source>
+        <translation>Revelar</translation>
+    </message>
+    <message>
+        <source>Hide region and verdicts</source>
+        <translation>Ocultar la región y los veredictos</translation>
+    </message>
+    <message>
+        <source>Reveal region and verdicts</source>
+        <translation>Revelar la región y los veredictos</translation>
+    </message>
+</context>
+<context>
     <name>fb::RosterDialog</name>
     <message>
         <source>(none)</source>
@@ -7244,6 +8256,34 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <source>Some charts rule the site out</source>
         <extracomment>Some patients have a note that makes the site unusable; the learner may answer &quot;not here&quot;.</extracomment>
         <translation>Algunas historias clínicas descartan la zona</translation>
+    </message>
+</context>
+<context>
+    <name>fb::SiteRow</name>
+    <message>
+        <source>Site that is shown</source>
+        <translation>Zona que se muestra</translation>
+    </message>
+    <message>
+        <source>Side of the patient</source>
+        <translation>Lado del paciente</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <extracomment>Layers of the drawing that can be taken off.</extracomment>
+        <translation>Piel</translation>
+    </message>
+    <message>
+        <source>Muscle</source>
+        <translation>Músculo</translation>
+    </message>
+    <message>
+        <source>Nerves and vessels</source>
+        <translation>Nervios y vasos</translation>
+    </message>
+    <message>
+        <source>Bone</source>
+        <translation>Hueso</translation>
     </message>
 </context>
 <context>
@@ -7987,6 +9027,479 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     </message>
 </context>
 <context>
+    <name>fb::SpeakerColumn</name>
+    <message>
+        <source>Step</source>
+        <extracomment>Tabs of the speaker&apos;s column: the step that is shown, the body, comparing, what the room answers.</extracomment>
+        <translation>Paso</translation>
+    </message>
+    <message>
+        <source>Patient</source>
+        <translation>Paciente</translation>
+    </message>
+    <message>
+        <source>Compare</source>
+        <translation>Comparar</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <extracomment>The lecture room and who sits in it.</extracomment>
+        <translation>Sala</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <extracomment>%1 is what a button leads to, %2 the keys that do the same.</extracomment>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>fb::SpeakerNotes</name>
+    <message>
+        <source>Say the site and its side aloud, as it will be written down. Then let a volunteer repeat the whole way with the picture blank.</source>
+        <translation>Diga en voz alta la zona y el lado, tal como se anotará después. Luego, que una persona voluntaria repita todo el camino con la imagen en blanco.</translation>
+    </message>
+    <message>
+        <source>OpenStax, Pharmacology for Nurses (what is recorded)</source>
+        <translation>OpenStax, Pharmacology for Nurses (qué se registra)</translation>
+    </message>
+    <message>
+        <source>Bone right under the skin: a needle strikes it. It is there to be felt, never to be injected.</source>
+        <translation>Hueso justo debajo de la piel: la aguja choca con él. Está para palparlo, nunca para inyectar en él.</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>práctica habitual, sin fuente</translation>
+    </message>
+    <message>
+        <source>Seated, the whole shoulder bare, arm at the side. A collar pulled down hides the bone and leads the needle too high; sit down as well, so that you do not aim from above.</source>
+        <translation>Sentado, con todo el hombro descubierto y el brazo al costado. Bajar el cuello de la ropa tapa el hueso y lleva la aguja demasiado arriba; siéntese también, para no apuntar desde arriba.</translation>
+    </message>
+    <message>
+        <source>Canadian Pharmacists Journal, on avoiding vaccine shoulder injury (read in a summary)</source>
+        <translation>Canadian Pharmacists Journal, sobre cómo evitar la lesión del hombro al vacunar (leído en un resumen)</translation>
+    </message>
+    <message>
+        <source>Everyone on their own shoulder: walk a finger outward along the top until hard turns to soft. Say what you feel before you say its name.</source>
+        <translation>Cada cual en su propio hombro: recorra la parte alta con un dedo hacia fuera hasta que lo duro se vuelva blando. Diga qué nota antes de decir cómo se llama.</translation>
+    </message>
+    <message>
+        <source>The lateral edge of the acromion: every distance is counted from here. Counted from the soft rounding of the shoulder instead, the site comes out too high, near joint and bursa.</source>
+        <translation>El borde lateral del acromion: todas las distancias se cuentan desde aquí. Si se cuentan desde la redondez blanda del hombro, la zona queda demasiado alta, cerca de la articulación y la bolsa.</translation>
+    </message>
+    <message>
+        <source>CDC, vaccine administration page 50050 (shoulder injury); the slip is common practice, no source</source>
+        <translation>CDC, página 50050 sobre administración de vacunas (lesión del hombro); el error es práctica habitual, sin fuente</translation>
+    </message>
+    <message>
+        <source>Find the front and the back corner with two fingers. Between them the deltoid begins, about 4.7 cm wide in one study.</source>
+        <translation>Busque con dos dedos la esquina anterior y la posterior. Entre ellas nace el deltoides, de unos 4,7 cm de ancho en un estudio.</translation>
+    </message>
+    <message>
+        <source>Kim 2022, BioMed Res Int 1784572 (width of the origin)</source>
+        <translation>Kim 2022, BioMed Res Int 1784572 (anchura del origen)</translation>
+    </message>
+    <message>
+        <source>Everyone lays the edge of a flat hand into their own armpit: whatever is lower is too low. Below this level the radial nerve is in reach of a needle.</source>
+        <translation>Cada cual pone el canto de la mano en su propia axila: lo que queda más abajo es demasiado bajo. Por debajo del nivel de la axila, la aguja puede alcanzar el nervio radial.</translation>
+    </message>
+    <message>
+        <source>CDC, vaccine administration page 40140 (armpit); Institute for Vaccine Safety, shoulder injury (radial nerve)</source>
+        <translation>CDC, página 40140 sobre administración de vacunas (axila); Institute for Vaccine Safety, lesión del hombro (nervio radial)</translation>
+    </message>
+    <message>
+        <source>On a long arm halfway can come out low. This level is the limit: when the two disagree, the armpit wins.</source>
+        <translation>En un brazo largo, la mitad puede quedar baja. Este nivel es el límite: si no coinciden, manda la axila.</translation>
+    </message>
+    <message>
+        <source>CDC, vaccine administration page 40140; that the armpit wins is the lab&apos;s choice</source>
+        <translation>CDC, página 40140 sobre administración de vacunas; que mande la axila es elección del laboratorio</translation>
+    </message>
+    <message>
+        <source>Halfway between the front and the back of the arm, not halfway across what you see from the front. The usual slip is an apex too far forward.</source>
+        <translation>A medio camino entre la cara anterior y la posterior del brazo, no de lo que se ve de frente. El error habitual es un vértice demasiado adelantado.</translation>
+    </message>
+    <message>
+        <source>Base up, apex down: the muscle lies inside. The triangle shows where the muscle is, not yet where the needle goes; its upper part lies over the bursa.</source>
+        <translation>Base arriba, vértice abajo: el músculo queda dentro. El triángulo muestra dónde está el músculo, todavía no dónde entra la aguja; su parte alta está sobre la bolsa.</translation>
+    </message>
+    <message>
+        <source>OpenStax, Pharmacology for Nurses (triangle); Behrens and Patel 2021, Lancet 397:471 (bursa)</source>
+        <translation>OpenStax, Pharmacology for Nurses (triángulo); Behrens y Patel 2021, Lancet 397:471 (bolsa)</translation>
+    </message>
+    <message>
+        <source>Straight down the outer side. Behind this line the axillary nerve lies nearer the acromion than in front: 4.9 against 6.1 cm on average in 24 arms.</source>
+        <translation>Recta hacia abajo por la cara externa. Detrás de esta línea el nervio axilar está más cerca del acromion que delante: 4,9 frente a 6,1 cm de media en 24 brazos.</translation>
+    </message>
+    <message>
+        <source>Cetik 2006, J Bone Joint Surg Am 88:2395 (24 arms)</source>
+        <translation>Cetik 2006, J Bone Joint Surg Am 88:2395 (24 brazos)</translation>
+    </message>
+    <message>
+        <source>From the acromion to where the muscle ends, about 16 cm on average. Let the room name the middle by eye, then measure it together.</source>
+        <translation>Del acromion hasta donde termina el músculo, unos 16 cm de media. Que la sala calcule el punto medio a ojo y después mídanlo juntos.</translation>
+    </message>
+    <message>
+        <source>Kim 2022, BioMed Res Int 1784572 (length of the muscle)</source>
+        <translation>Kim 2022, BioMed Res Int 1784572 (longitud del músculo)</translation>
+    </message>
+    <message>
+        <source>Three to five centimetres on an arm of average length, less on a short one. Two students measure the same shoulder with their own fingers: show how far they differ.</source>
+        <translation>De tres a cinco centímetros en un brazo de longitud media, menos en uno corto. Dos estudiantes miden el mismo hombro con sus propios dedos: enseñe cuánto difieren.</translation>
+    </message>
+    <message>
+        <source>Life 16(5):724 (3 to 5 cm); that it follows the arm&apos;s length is the lab&apos;s choice</source>
+        <translation>Life 16(5):724 (de 3 a 5 cm); que siga la longitud del brazo es elección del laboratorio</translation>
+    </message>
+    <message>
+        <source>About 3.8 cm on an arm of average length. Two inches lie a good centimetre lower on the same arm: say which rule your school uses.</source>
+        <translation>Unos 3,8 cm en un brazo de longitud media. Dos pulgadas quedan algo más de un centímetro por debajo en el mismo brazo: diga qué regla usa su escuela.</translation>
+    </message>
+    <message>
+        <source>OpenStax, Pharmacology for Nurses (1.5 inches); CDC, vaccine administration page 40140 (2 inches)</source>
+        <translation>OpenStax, Pharmacology for Nurses (1,5 pulgadas); CDC, página 40140 sobre administración de vacunas (2 pulgadas)</translation>
+    </message>
+    <message>
+        <source>About two inches, five centimetres, on an arm of average length. Let everyone show two inches between thumb and finger, then lay a ruler beside it.</source>
+        <translation>Unas dos pulgadas, cinco centímetros, en un brazo de longitud media. Que cada cual muestre dos pulgadas entre el pulgar y otro dedo y compare después con una regla.</translation>
+    </message>
+    <message>
+        <source>CDC, vaccine administration page 40140 (about 2 inches)</source>
+        <translation>CDC, página 40140 sobre administración de vacunas (unas 2 pulgadas)</translation>
+    </message>
+    <message>
+        <source>In pairs: fingers flat below the neighbour&apos;s acromion, one under the other. Fingers differ; four of them came to 9 cm in one paper, so three can reach lower than the rule means.</source>
+        <translation>Por parejas: los dedos planos bajo el acromion del compañero, uno debajo de otro. Los dedos varían; cuatro sumaron 9 cm en un artículo, así que tres pueden llegar más abajo de lo que quiere la regla.</translation>
+    </message>
+    <message>
+        <source>OpenStax, Pharmacology for Nurses (two to three fingers); Charmode 2024, Cureus (four fingers)</source>
+        <translation>OpenStax, Pharmacology for Nurses (dos o tres dedos); Charmode 2024, Cureus (cuatro dedos)</translation>
+    </message>
+    <message>
+        <source>Follow the muscle down the outer side until it narrows and ends: a dull spot, not a sharp one. Lifting the arm a little against a hand makes the muscle stand out.</source>
+        <translation>Siga el músculo por la cara externa hasta que se estrecha y termina: un punto romo, no afilado. Al levantar un poco el brazo contra una mano, el músculo se marca.</translation>
+    </message>
+    <message>
+        <source>from memory, no source read</source>
+        <translation>de memoria, sin fuente leída</translation>
+    </message>
+    <message>
+        <source>The deltoid tuberosity, where the muscle ends. The radial nerve passes about two centimetres from it: a landmark, never a site.</source>
+        <translation>La tuberosidad deltoidea, donde termina el músculo. El nervio radial pasa a unos dos centímetros: es un punto de referencia, nunca una zona de inyección.</translation>
+    </message>
+    <message>
+        <source>Arch Orthop Trauma Surg 2023;143:4977 (radial nerve and tuberosity)</source>
+        <translation>Arch Orthop Trauma Surg 2023;143:4977 (nervio radial y tuberosidad)</translation>
+    </message>
+    <message>
+        <source>Thick muscle, and still no empty place: bursa above, the axillary nerve round the back. Too long a needle goes through the muscle, too short a one stays in fat.</source>
+        <translation>Músculo grueso y, aun así, ningún lugar vacío: la bolsa arriba, el nervio axilar por detrás. Una aguja demasiado larga atraviesa el músculo; una demasiado corta se queda en la grasa.</translation>
+    </message>
+    <message>
+        <source>Behrens and Patel 2021, Lancet 397:471 (bursa); Patra 2018, Anat Cell Biol 51:93 (nerve); Poland 1997, JAMA 277:1709 (needle)</source>
+        <translation>Behrens y Patel 2021, Lancet 397:471 (bolsa); Patra 2018, Anat Cell Biol 51:93 (nervio); Poland 1997, JAMA 277:1709 (aguja)</translation>
+    </message>
+    <message>
+        <source>Published rules run from 3.8 to 9 cm below the acromion. This strip holds the two best known of them; where you work, the local policy decides.</source>
+        <translation>Las reglas publicadas van de 3,8 a 9 cm por debajo del acromion. Esta franja contiene las dos más conocidas; en su lugar de trabajo decide la normativa local.</translation>
+    </message>
+    <message>
+        <source>OpenStax, Pharmacology for Nurses; CDC, vaccine administration page 40140; Charmode 2024, Cureus</source>
+        <translation>OpenStax, Pharmacology for Nurses; CDC, página 40140 sobre administración de vacunas; Charmode 2024, Cureus</translation>
+    </message>
+    <message>
+        <source>Above lie bone, joint and bursa; round the muscle from behind comes the axillary nerve; low and behind runs the radial nerve. Pain after a needle set too high mostly begins within 48 hours.</source>
+        <translation>Arriba están el hueso, la articulación y la bolsa; por detrás, rodeando el músculo, viene el nervio axilar; abajo y detrás va el nervio radial. El dolor tras una aguja demasiado alta suele empezar en 48 horas.</translation>
+    </message>
+    <message>
+        <source>Institute for Vaccine Safety, shoulder injury; Cetik 2006, J Bone Joint Surg Am 88:2395; Bancsi 2019, Can Fam Physician 65:40 (48 hours)</source>
+        <translation>Institute for Vaccine Safety, lesión del hombro; Cetik 2006, J Bone Joint Surg Am 88:2395; Bancsi 2019, Can Fam Physician 65:40 (48 horas)</translation>
+    </message>
+    <message>
+        <source>Bone right under the skin: the needle strikes it. Whoever presses before looking never comes here.</source>
+        <translation>Hueso justo debajo de la piel: la aguja choca con él. Quien palpa antes de mirar nunca llega aquí.</translation>
+    </message>
+    <message>
+        <source>The bursa can reach 4 cm below the acromion, little more than a centimetre under the skin. A dose set into it or into the joint can leave the shoulder painful and stiff.</source>
+        <translation>La bolsa puede llegar 4 cm por debajo del acromion, a poco más de un centímetro bajo la piel. Una dosis puesta en ella o en la articulación puede dejar el hombro dolorido y rígido.</translation>
+    </message>
+    <message>
+        <source>Behrens and Patel 2021, Lancet 397:471; CDC, vaccine administration page 50050 (shoulder injury)</source>
+        <translation>Behrens y Patel 2021, Lancet 397:471; CDC, página 50050 sobre administración de vacunas (lesión del hombro)</translation>
+    </message>
+    <message>
+        <source>The radial nerve winds round the bone here. Ask what a hand looks like that cannot be lifted at the wrist.</source>
+        <translation>Aquí el nervio radial rodea el hueso. Pregunte qué aspecto tiene una mano que no puede levantarse por la muñeca.</translation>
+    </message>
+    <message>
+        <source>Institute for Vaccine Safety, shoulder injury (radial nerve); the wrist is from memory, no source read</source>
+        <translation>Institute for Vaccine Safety, lesión del hombro (nervio radial); lo de la muñeca, de memoria, sin fuente leída</translation>
+    </message>
+    <message>
+        <source>Low on the back of the arm: the radial nerve reaches the bone about 12 cm below the acromion, in 24 arms never nearer than 9.7 cm. The usual slip is to inject where the sleeve happens to end.</source>
+        <translation>Abajo, en la cara posterior del brazo: el nervio radial alcanza el hueso unos 12 cm por debajo del acromion, en 24 brazos nunca a menos de 9,7 cm. El error habitual es inyectar donde termina la manga.</translation>
+    </message>
+    <message>
+        <source>Surgical anatomy of the radial nerve around the humerus (24 arms); the slip is common practice, no source</source>
+        <translation>Surgical anatomy of the radial nerve around the humerus (anatomía del nervio radial en el húmero, 24 brazos); el error es práctica habitual, sin fuente</translation>
+    </message>
+    <message>
+        <source>On the back, toes up, the thigh bare from hip to knee. A trouser leg rolled up from below hides the upper landmark and draws the site down.</source>
+        <translation>Boca arriba, con los dedos del pie hacia el techo y el muslo descubierto de la cadera a la rodilla. Un pantalón remangado tapa el punto de referencia superior y baja la zona.</translation>
+    </message>
+    <message>
+        <source>Everyone stands up, presses the outer side of the hip and turns that foot in and out: the hard knob that moves is the one. Under fat it is a dull resistance; press slowly and deep.</source>
+        <translation>Todos de pie: presionen la cara externa de la cadera y giren ese pie hacia dentro y hacia fuera; el bulto duro que se mueve es el que buscan. Bajo la grasa es una resistencia sorda; presionen despacio y hondo.</translation>
+    </message>
+    <message>
+        <source>The greater trochanter, the upper end of the line. The usual slip is to stop higher, on the edge of the pelvis: the site then slides up toward the hip.</source>
+        <translation>El trocánter mayor, extremo superior de la línea. El error habitual es quedarse más arriba, en el borde de la pelvis: la zona sube entonces hacia la cadera.</translation>
+    </message>
+    <message>
+        <source>Everyone bends a knee a little and feels its outer side: broad, hard bone just above the joint.</source>
+        <translation>Cada cual dobla un poco la rodilla y palpa su cara externa: hueso ancho y duro, justo por encima de la articulación.</translation>
+    </message>
+    <message>
+        <source>The lateral femoral condyle, the lower end of the line. For an infant the line is drawn to the patella instead.</source>
+        <translation>El cóndilo femoral lateral, extremo inferior de la línea. En un lactante, la línea se traza hasta la rótula.</translation>
+    </message>
+    <message>
+        <source>Melbourne Vaccine Education Centre, injected vaccines (infant); for adults common practice, no source</source>
+        <translation>Melbourne Vaccine Education Centre, vacunas inyectadas (lactantes); en adultos, práctica habitual, sin fuente</translation>
+    </message>
+    <message>
+        <source>Lay a tape along it: down the outer side, not over the front. The leg rolls outward by itself, and the line must roll with it.</source>
+        <translation>Coloque una cinta métrica a lo largo: por la cara externa, no por delante. La pierna rueda sola hacia fuera, y la línea debe rodar con ella.</translation>
+    </message>
+    <message>
+        <source>Above this line the muscle is only beginning, and tendon and joint are near. For infants this very height was once taught: say which rule you use.</source>
+        <translation>Por encima de esta línea el músculo apenas empieza, y el tendón y la articulación están cerca. En lactantes se enseñó antes esta misma altura: diga qué regla usa.</translation>
+    </message>
+    <message>
+        <source>Cook and Murtagh 2002, Aust Fam Physician 31:295 (infants); for adults common practice, no source</source>
+        <translation>Cook y Murtagh 2002, Aust Fam Physician 31:295 (lactantes); en adultos, práctica habitual, sin fuente</translation>
+    </message>
+    <message>
+        <source>Below this line the muscle runs out into tendon toward the knee. Let the room divide their own thigh into thirds by eye, then check with a tape.</source>
+        <translation>Por debajo de esta línea el músculo se convierte en tendón hacia la rodilla. Que la sala divida a ojo su propio muslo en tercios y lo compruebe después con una cinta.</translation>
+    </message>
+    <message>
+        <source>A flat hand below the trochanter, and no tape is needed. Ask whose hand: a large one on a short thigh leaves little between the two.</source>
+        <translation>Una mano plana por debajo del trocánter, y no hace falta cinta. Pregunte de quién es la mano: una grande en un muslo corto deja poco entre las dos.</translation>
+    </message>
+    <message>
+        <source>Laid above the knee, not on it. Hands differ: 7.8 cm across on average in women, 8.8 cm in men, so the region ends about a centimetre apart on the same thigh.</source>
+        <translation>Por encima de la rodilla, no sobre ella. Las manos varían: 7,8 cm de ancho de media en mujeres y 8,8 cm en hombres, de modo que la región termina a un centímetro de distancia en el mismo muslo.</translation>
+    </message>
+    <message>
+        <source>ANSUR II 2012, public data (breadth of the hand)</source>
+        <translation>ANSUR II 2012, datos públicos (anchura de la mano)</translation>
+    </message>
+    <message>
+        <source>From the anterior superior iliac spine to the middle of the patella. Beside it lies the rectus femoris, with vessels and a nerve under its middle; stay on the outer side.</source>
+        <translation>De la espina ilíaca anterosuperior al centro de la rótula. Junto a ella está el recto femoral, con vasos y un nervio bajo su parte media; quédese en la cara externa.</translation>
+    </message>
+    <message>
+        <source>Nakajima 2020, safe sites in the thigh (24 thighs)</source>
+        <translation>Nakajima 2020, zonas seguras del muslo (24 muslos)</translation>
+    </message>
+    <message>
+        <source>The outer middle of the thigh: no large vessel or nerve was met in 24 dissected thighs. Two injections in one thigh are kept at least 2.5 cm apart.</source>
+        <translation>La parte media externa del muslo: en 24 muslos disecados no se encontró ningún vaso ni nervio grande. Dos inyecciones en un mismo muslo se separan al menos 2,5 cm.</translation>
+    </message>
+    <message>
+        <source>Nakajima 2020, safe sites in the thigh (24 thighs); Australian Immunisation Handbook (2.5 cm)</source>
+        <translation>Nakajima 2020, zonas seguras del muslo (24 muslos); Australian Immunisation Handbook (2,5 cm)</translation>
+    </message>
+    <message>
+        <source>In front the rectus femoris, farther in the femoral vessels and the femoral nerve; behind the hamstrings and the sciatic nerve; at both ends tendon and joint.</source>
+        <translation>Delante, el recto femoral; más adentro, los vasos femorales y el nervio femoral; detrás, los isquiotibiales y el nervio ciático; en los dos extremos, tendón y articulación.</translation>
+    </message>
+    <message>
+        <source>Nakajima 2020, safe sites in the thigh (front); the rest is common practice, no source</source>
+        <translation>Nakajima 2020, zonas seguras del muslo (parte anterior); lo demás es práctica habitual, sin fuente</translation>
+    </message>
+    <message>
+        <source>Bone under thin skin. Whoever lands here has counted from the wrong end.</source>
+        <translation>Hueso bajo una piel fina. Quien llega aquí ha contado desde el extremo equivocado.</translation>
+    </message>
+    <message>
+        <source>Too high: tendon and joint, and little muscle. It happens when a bone farther up was taken for the trochanter.</source>
+        <translation>Demasiado alto: tendón y articulación, y poco músculo. Ocurre cuando se toma por trocánter un hueso situado más arriba.</translation>
+    </message>
+    <message>
+        <source>Too low: tendon and the knee joint. It happens when the site is found by habit and not by both landmarks.</source>
+        <translation>Demasiado bajo: el tendón y la articulación de la rodilla. Ocurre cuando la zona se busca por costumbre y no por los dos puntos de referencia.</translation>
+    </message>
+    <message>
+        <source>Inside the front line run the femoral vessels and the femoral nerve. Harm: bleeding into the thigh, a numb front, a knee that gives way.</source>
+        <translation>Por dentro de la línea anterior van los vasos femorales y el nervio femoral. Daño: sangrado en el muslo, cara anterior dormida, rodilla que falla.</translation>
+    </message>
+    <message>
+        <source>Behind the outer line come the hamstrings, and deep to them the sciatic nerve. The usual slip is to reach round a thigh that has rolled outward.</source>
+        <translation>Detrás de la línea externa empiezan los isquiotibiales y, más profundo, el nervio ciático. El error habitual es rodear con la mano un muslo que ha rodado hacia fuera.</translation>
+    </message>
+    <message>
+        <source>For the injection the patient lies on the side, knees bent, the upper leg slightly ahead, so that the muscle is at ease. Some books keep the legs straight or teach it lying on the back: say which you use.</source>
+        <translation>Para la inyección, el paciente se tumba de lado, con las rodillas dobladas y la pierna de arriba algo adelantada, para que el músculo esté relajado. Algunos libros mantienen las piernas rectas o lo enseñan boca arriba: diga cuál usa.</translation>
+    </message>
+    <message>
+        <source>OpenStax, Pharmacology for Nurses (side, knees bent); the rest is from memory, no source read</source>
+        <translation>OpenStax, Pharmacology for Nurses (de lado, rodillas dobladas); lo demás, de memoria, sin fuente leída</translation>
+    </message>
+    <message>
+        <source>The greater trochanter: the palm will lie over it. Points found by hand tend to lie too low, so press until you are sure of the bone.</source>
+        <translation>El trocánter mayor: la palma descansará sobre él. Los puntos hallados con la mano tienden a quedar demasiado bajos, así que presione hasta estar seguro del hueso.</translation>
+    </message>
+    <message>
+        <source>Japanese Journal of Nursing Art and Science 10(2), article 4</source>
+        <translation>Japanese Journal of Nursing Art and Science 10(2), artículo 4</translation>
+    </message>
+    <message>
+        <source>Hands on your hips, all of you: follow the rim forward to the bony point in front. Feel it left and right; it is never quite where the eye expects it.</source>
+        <translation>Todos con las manos en las caderas: sigan el borde hacia delante hasta el punto óseo. Pálpenlo a izquierda y derecha; nunca está del todo donde el ojo lo espera.</translation>
+    </message>
+    <message>
+        <source>The anterior superior iliac spine, the front end of the crest. Whoever stops on the crest behind it turns the whole hand back, toward the dorsogluteal territory.</source>
+        <translation>La espina ilíaca anterosuperior, extremo anterior de la cresta. Quien se queda en la cresta, más atrás, gira toda la mano hacia el territorio dorsoglúteo.</translation>
+    </message>
+    <message>
+        <source>Follow the hard edge from that point as far as it goes. In a heavy patient a fold of fat is no edge: fat gives way, bone does not.</source>
+        <translation>Siga el borde duro desde ese punto hasta donde llegue. En un paciente obeso un pliegue de grasa no es un borde: la grasa cede, el hueso no.</translation>
+    </message>
+    <message>
+        <source>The iliac crest. The site lies below it, always: above it there is only the abdominal wall.</source>
+        <translation>La cresta ilíaca. La zona está siempre por debajo: por encima solo hay pared abdominal.</translation>
+    </message>
+    <message>
+        <source>Left hand for the right hip, right hand for the left hip. Let two students try the wrong hand: the fingers open to the front, off the muscle.</source>
+        <translation>Mano izquierda para la cadera derecha, mano derecha para la izquierda. Que dos estudiantes prueben con la mano equivocada: los dedos se abren hacia delante, fuera del músculo.</translation>
+    </message>
+    <message>
+        <source>OpenStax, Pharmacology for Nurses (ventrogluteal procedure)</source>
+        <translation>OpenStax, Pharmacology for Nurses (procedimiento ventroglúteo)</translation>
+    </message>
+    <message>
+        <source>The fingertip stays on the bony point. Where a small hand does not reach, this lab keeps the palm on the trochanter and points the finger at it.</source>
+        <translation>La yema se queda sobre el punto óseo. Si una mano pequeña no llega, aquí se mantiene la palma sobre el trocánter y se apunta con el dedo hacia él.</translation>
+    </message>
+    <message>
+        <source>OpenStax, Pharmacology for Nurses (ventrogluteal procedure); a small hand: lab&apos;s choice</source>
+        <translation>OpenStax, Pharmacology for Nurses (procedimiento ventroglúteo); la mano pequeña: elección del laboratorio</translation>
+    </message>
+    <message>
+        <source>Opened back along the crest, as wide as is comfortable. Fingers kept close together leave no room for a needle, and the next thing it meets is your own finger.</source>
+        <translation>Se abre hacia atrás a lo largo de la cresta, tanto como resulte cómodo. Los dedos juntos no dejan sitio para la aguja, y lo primero que encuentra es su propio dedo.</translation>
+    </message>
+    <message>
+        <source>OpenStax, Pharmacology for Nurses (ventrogluteal procedure); the slip is common practice, no source</source>
+        <translation>OpenStax, Pharmacology for Nurses (procedimiento ventroglúteo); el error es práctica habitual, sin fuente</translation>
+    </message>
+    <message>
+        <source>The site lies between the fingers, and hands differ in size. Lay a small and a large hand on the same hip and mark both middles.</source>
+        <translation>La zona está entre los dedos, y las manos varían de tamaño. Ponga una mano pequeña y una grande sobre la misma cadera y marque los dos centros.</translation>
+    </message>
+    <message>
+        <source>From the bony point in front about 5 cm back along the crest, on its outer lip: the rim grows broader under the finger.</source>
+        <translation>Desde el punto óseo anterior, unos 5 cm hacia atrás por la cresta, en su labio externo: el borde se ensancha bajo el dedo.</translation>
+    </message>
+    <message>
+        <source>Wikipedia, Iliac tubercle (5 cm)</source>
+        <translation>Wikipedia, artículo sobre el tubérculo ilíaco (Iliac tubercle, 5 cm)</translation>
+    </message>
+    <message>
+        <source>The iliac tubercle, the third corner. All three corners are bone of the patient, so the size of your own hand does not matter.</source>
+        <translation>El tubérculo ilíaco, la tercera esquina. Las tres esquinas son hueso del paciente, así que el tamaño de su propia mano no importa.</translation>
+    </message>
+    <message>
+        <source>Int J Nurs Stud 2015 (two methods in 120 adults)</source>
+        <translation>Int J Nurs Stud 2015 (dos métodos en 120 adultos)</translation>
+    </message>
+    <message>
+        <source>A volunteer touches all three corners before anything is drawn. One corner that is wrong moves the site by a third of the error.</source>
+        <translation>Una persona voluntaria toca las tres esquinas antes de dibujar nada. Una esquina equivocada desplaza la zona un tercio del error.</translation>
+    </message>
+    <message>
+        <source>arithmetic of the triangle; the construction is common practice, no source</source>
+        <translation>aritmética del triángulo; la construcción es práctica habitual, sin fuente</translation>
+    </message>
+    <message>
+        <source>From each corner to the middle of the side facing it. Where the lines do not meet in one point, a middle was wrong; two of them are enough in practice.</source>
+        <translation>De cada esquina al centro del lado opuesto. Si las líneas no se cruzan en un punto, algún centro estaba mal; en la práctica bastan dos.</translation>
+    </message>
+    <message>
+        <source>Gluteus medius and gluteus minimus, thick over the bone. Do not call it free of nerves: branches of the superior gluteal nerve run 4 to 8 cm above the trochanter.</source>
+        <translation>Glúteo medio y glúteo menor, gruesos sobre el hueso. No diga que está libre de nervios: ramas del nervio glúteo superior pasan de 4 a 8 cm por encima del trocánter.</translation>
+    </message>
+    <message>
+        <source>safe distance for the superior gluteal nerve and thigh length (20 limbs)</source>
+        <translation>distancia segura para el nervio glúteo superior y longitud del muslo (20 extremidades)</translation>
+    </message>
+    <message>
+        <source>In 120 adults this point and the one between the fingers differed, and the authors prefer this one. Muscle and fat are about as thick at either.</source>
+        <translation>En 120 adultos este punto y el situado entre los dedos no coincidieron, y los autores prefieren este. El músculo y la grasa tienen un grosor parecido en ambos.</translation>
+    </message>
+    <message>
+        <source>Int J Nurs Stud 2015 (two methods in 120 adults); Gulnar 2023 (thickness, six studies)</source>
+        <translation>Int J Nurs Stud 2015 (dos métodos en 120 adultos); Gulnar 2023 (grosor, seis estudios)</translation>
+    </message>
+    <message>
+        <source>Below are the trochanter and its tendons, above the crest and the belly, behind the superior gluteal nerve and then the sciatic nerve. Skin to muscle was over 35 mm in 12 of 100 people here, in 43 in the buttock.</source>
+        <translation>Abajo, el trocánter y sus tendones; arriba, la cresta y el vientre; detrás, el nervio glúteo superior y después el nervio ciático. De la piel al músculo había más de 35 mm en 12 de cada 100 personas aquí, y en 43 en la nalga.</translation>
+    </message>
+    <message>
+        <source>Diagnostics 2023;13:2314 (nerve); Nisbet 2006, BMJ 332:637 (depth)</source>
+        <translation>Diagnostics 2023;13:2314 (nervio); Nisbet 2006, BMJ 332:637 (profundidad)</translation>
+    </message>
+    <message>
+        <source>The rim of the pelvis, bone right under the skin: a needle strikes it. Feel for the edge first, then stay at least a centimetre below it.</source>
+        <translation>El reborde de la pelvis, hueso justo debajo de la piel: la aguja choca con él. Palpe primero el borde y quédese después al menos un centímetro por debajo.</translation>
+    </message>
+    <message>
+        <source>common practice, no source; the centimetre is the lab&apos;s choice</source>
+        <translation>práctica habitual, sin fuente; el centímetro es elección del laboratorio</translation>
+    </message>
+    <message>
+        <source>Close to the trochanter there is tendon and bone instead of thick muscle. It happens with a palm laid too low, below the bone instead of over it.</source>
+        <translation>Junto al trocánter hay tendón y hueso en lugar de músculo grueso. Ocurre con la palma demasiado baja, por debajo del hueso en vez de encima.</translation>
+    </message>
+    <message>
+        <source>Above the crest no gluteal muscle is left, and a needle can reach the belly. It happens when a fold of fat was taken for the crest.</source>
+        <translation>Por encima de la cresta ya no queda músculo glúteo, y la aguja puede llegar al vientre. Ocurre cuando se toma un pliegue de grasa por la cresta.</translation>
+    </message>
+    <message>
+        <source>The sciatic nerve runs down between trochanter and ischial tuberosity. One series counted 217 injured nerves, every one from the buttock: pain, a numb leg, a foot that drops.</source>
+        <translation>El nervio ciático baja entre el trocánter y la tuberosidad isquiática. Una serie contó 217 nervios lesionados, todos por inyectar en la nalga: dolor, pierna dormida, pie caído.</translation>
+    </message>
+    <message>
+        <source>Clin Anat 2015;28:144 (course); Turkish Neurosurgery, 217 injuries; the signs are from memory, no source read</source>
+        <translation>Clin Anat 2015;28:144 (trayecto); Turkish Neurosurgery, 217 lesiones; los signos, de memoria, sin fuente leída</translation>
+    </message>
+    <message>
+        <source>The old upper outer quadrant. A needle set there met the superior gluteal nerve in 20 of 24 dissected buttocks, and only 32 of 100 doses reached muscle in another study.</source>
+        <translation>El antiguo cuadrante superoexterno. Una aguja puesta ahí encontró el nervio glúteo superior en 20 de 24 nalgas disecadas, y en otro estudio solo 32 de cada 100 dosis llegaron al músculo.</translation>
+    </message>
+    <message>
+        <source>Japanese Journal of Nursing Art and Science 6(2), article 4; Chan 2006, Eur J Radiol 58(3)</source>
+        <translation>Japanese Journal of Nursing Art and Science 6(2), artículo 4; Chan 2006, Eur J Radiol 58(3)</translation>
+    </message>
+    <message>
+        <source>Look for the dimple low in the back, then press: a bony point lies under it. Let neighbours find it on each other through the shirt.</source>
+        <translation>Busque el hoyuelo en la parte baja de la espalda y presione: debajo hay un punto óseo. Que cada pareja lo encuentre por encima de la ropa.</translation>
+    </message>
+    <message>
+        <source>The posterior superior iliac spine, the back end of the crest. It is felt here to see where not to inject.</source>
+        <translation>La espina ilíaca posterosuperior, extremo posterior de la cresta. Se palpa aquí para ver dónde no inyectar.</translation>
+    </message>
+    <message>
+        <source>Below this line runs the sciatic nerve, above it the superior gluteal nerve. The quadrant belongs to the whole buttock up to the crest, not to its rounded part: that slip leads to the nerve.</source>
+        <translation>Por debajo de esta línea va el nervio ciático; por encima, el nervio glúteo superior. El cuadrante corresponde a toda la nalga hasta la cresta, no a su parte redondeada: ese error lleva al nervio.</translation>
+    </message>
+    <message>
+        <source>Ellis, Clinical Anatomy (quadrant); the line is common practice, no source</source>
+        <translation>Ellis, Clinical Anatomy (cuadrante); la línea es práctica habitual, sin fuente</translation>
+    </message>
+</context>
+<context>
     <name>fb::StageRail</name>
     <message>
         <source>%1, open, something is done</source>
@@ -8017,11 +9530,24 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     </message>
 </context>
 <context>
+    <name>fb::StepDelegate</name>
+    <message>
+        <source>%1 %2</source>
+        <extracomment>A step: its number, then its name.</extracomment>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
     <name>fb::StepList</name>
     <message>
         <source>%1 of %2</source>
         <extracomment>Of a group of steps: so many have been said, of so many.</extracomment>
         <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 (continued)</source>
+        <extracomment>%1 is a group of steps that began in the column before.</extracomment>
+        <translation>%1 (continuación)</translation>
     </message>
 </context>
 <context>
@@ -8043,6 +9569,30 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>Remark on this step</source>
         <translation>Observación sobre este paso</translation>
+    </message>
+</context>
+<context>
+    <name>fb::StepRail</name>
+    <message>
+        <source>Back</source>
+        <extracomment>To the step before, to the next one.</extracomment>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Back (Page Up)</source>
+        <translation>Atrás (Re Pág)</translation>
+    </message>
+    <message>
+        <source>Next (Page Down)</source>
+        <translation>Siguiente (Av Pág)</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Pasos</translation>
     </message>
 </context>
 <context>
@@ -8093,10 +9643,6 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <translation>Mantenida menos de los %1 s pedidos</translation>
     </message>
     <message>
-        <source>Held after injecting, asked %1 s</source>
-        <translation>Mantenida tras inyectar, se piden %1 s</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <extracomment>The stopwatch.</extracomment>
         <translation>Parar</translation>
@@ -8116,6 +9662,10 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>Start the stopwatch (space bar)</source>
         <translation>Poner en marcha el cronómetro (barra espaciadora)</translation>
+    </message>
+    <message>
+        <source>Held after injecting, at least %1 s</source>
+        <translation>Mantenida tras inyectar, al menos %1 s</translation>
     </message>
 </context>
 <context>
@@ -8225,6 +9775,74 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
             <numerusform>Queda %n segundo en total</numerusform>
             <numerusform>Quedan %n segundos en total</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>fb::ToolBar</name>
+    <message>
+        <source>Point</source>
+        <extracomment>Tools of a speaker, over the picture that is shown.</extracomment>
+        <translation>Señalar</translation>
+    </message>
+    <message>
+        <source>Pen</source>
+        <translation>Lápiz</translation>
+    </message>
+    <message>
+        <source>Eraser</source>
+        <translation>Borrador</translation>
+    </message>
+    <message>
+        <source>Magnifier</source>
+        <translation>Lupa</translation>
+    </message>
+    <message>
+        <source>Ask the room</source>
+        <extracomment>A tool: each click on the picture is the place a learner in the room has named.</extracomment>
+        <translation>Preguntar a la sala</translation>
+    </message>
+    <message>
+        <source>Spotlight</source>
+        <extracomment>All but a circle around the pointer is dimmed.</extracomment>
+        <translation>Foco</translation>
+    </message>
+    <message>
+        <source>First ink, a full line</source>
+        <extracomment>The pen&apos;s two inks; each has a line of its own.</extracomment>
+        <translation>Primera tinta, línea llena</translation>
+    </message>
+    <message>
+        <source>Second ink, a line with two edges</source>
+        <translation>Segunda tinta, línea de doble borde</translation>
+    </message>
+    <message>
+        <source>Dashed line</source>
+        <translation>Línea discontinua</translation>
+    </message>
+    <message>
+        <source>Take back the last stroke</source>
+        <translation>Deshacer el último trazo</translation>
+    </message>
+    <message>
+        <source>Wipe away every stroke</source>
+        <translation>Borrar todos los trazos</translation>
+    </message>
+    <message>
+        <source>Stays with the patient</source>
+        <extracomment>What is drawn goes along with the body when it changes.</extracomment>
+        <translation>Sigue al paciente</translation>
+    </message>
+    <message>
+        <source>What is drawn stays with the patient when the body changes</source>
+        <translation>Lo dibujado sigue al paciente cuando cambia el cuerpo</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ValueRow</name>
+    <message>
+        <source>%1, slider</source>
+        <extracomment>%1 is what a slider changes: age, height, weight.</extracomment>
+        <translation>%1, control deslizante</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QPushButton>
+#include <array>
 #include <memory>
 
 #include "app/doors/dialogs.h"

@@ -54,6 +54,11 @@ bool LectureKeys::take(const QKeyEvent& key, const QWidget& at)
     const bool isPaging = key.key() == Qt::Key_PageDown || key.key() == Qt::Key_PageUp;
     if (!isPaging && key.key() != Qt::Key_F6 && lecture_keys_detail::isField(at))
         return false;
+    // A field that has come to its end hands an arrow on, which must not go on then.
+    const QWidget* focus = QApplication::focusWidget();
+    const bool isBlank = key.key() == Qt::Key_B || key.key() == Qt::Key_Period;
+    if (!isPaging && !isBlank && isPresentingKey(key.key()) && focus && lecture_keys_detail::isField(*focus))
+        return false;
     if (key.key() == Qt::Key_Space && qobject_cast<const QAbstractButton*>(&at))
         return false;
     if (key.key() == Qt::Key_F6)

@@ -43,32 +43,49 @@ QPen penOf(const QColor& colour, double width, PenLine style)
     return pen;
 }
 
-QImage lensImage(const LectureFace& face, const LensPlace& place)
+// What was drawn, larger: anew, so that its lines stay fine; where a hand is laid, the picture that has it.
+void paintEnlarged(QPainter& painter, const LectureFace& face, const QTransform& cmToPixels)
 {
     const LecturePane& pane = face.panes.front();
-    const double pixels = 2.0 * kLens * place.unit;
-    const int side = std::max(1, static_cast<int>(std::ceil(pixels)));
+    const InkJob& job = pane.drawn->job;
+    if (pane.look.hand || pane.look.fingers) {
+        const QRectF sheet = job.frame.sheet();
+        const QRectF cm(job.frame.toCm(sheet.bottomLeft()), job.frame.toCm(sheet.topRight()));
+        painter.setRenderHint(QPainter::SmoothPixmapTransform);
+        painter.drawImage(cmToPixels.mapRect(cm), pane.drawn->image);
+        return;
+    }
+    const std::atomic_bool never = false;
+    const auto tones = toneColours(*job.picture->plate, face.scheme, job.picture->skinTone);
+    static_cast<void>(paintInk(painter, *pane.drawn->ready, tones,
+                               InkManner{cmToPixels, job.layers, kLeastHatch, QColor()}, never));
+}
+
+// unit: pixels of the image to a unit.
+QImage lensImage(const LectureFace& face, const LensPlace& place, double unit)
+{
+    const int side = std::max(1, static_cast<int>(std::ceil(2.0 * kLens * unit)));
     QImage image(side, side, QImage::Format_ARGB32_Premultiplied);
     image.fill(face.scheme.paper);
     QPainter painter(&image);
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.scale(place.unit, place.unit);
-    painter.setClipRect(QRectF(0, 0, 2 * kLens, 2 * kLens));
+    painter.setClipRect(image.rect());
     const QTransform enlarged = place.cmToUnits * QTransform::fromTranslate(-place.at.x(), -place.at.y()) *
                                 QTransform::fromScale(face.magnification, face.magnification) *
                                 QTransform::fromTranslate(kLens, kLens);
-    const InkJob& job = pane.drawn->job;
-    const std::atomic_bool never = false;
-    const auto tones = toneColours(*job.picture->plate, face.scheme, job.picture->skinTone);
-    static_cast<void>(paintInk(painter, *pane.drawn->ready, tones,
-                               InkManner{enlarged, job.layers, kLeastHatch, QColor()}, never));
-    Scene scene = pane.look.scene + pane.extra;
-    paintAreas(painter, scene, face.scheme, enlarged, 1.0);
-    paintVerdicts(painter, scene, face.scheme, enlarged, 1.0);
+    const QTransform cmToPixels = enlarged * QTransform::fromScale(unit, unit);
+    paintEnlarged(painter, face, cmToPixels);
+    Scene scene = face.panes.front().look.scene + face.panes.front().extra;
+    paintAreas(painter, scene, face.scheme, cmToPixels, unit);
+    const Scene verdicts = scene;
     scene.removeIf([](const SceneShape& shape) { return isArea(shape) || isVerdict(shape); });
     for (SceneShape& shape : scene)
         shape.label.clear();
+    painter.save();
+    painter.scale(unit, unit);
     paintScene(painter, scene, face.scheme, enlarged, 2.0, QRectF(0, 0, 2 * kLens, 2 * kLens));
+    painter.restore();
+    paintVerdicts(painter, verdicts, face.scheme, cmToPixels, unit);
     return image;
 }
 
@@ -125,9 +142,10 @@ void paintLens(QPainter& painter, const LectureFace& face, const LensPlace& plac
     using namespace lecture_signs_detail;
     if (!face.panes.front().drawn)
         return;
-    const QImage image = lensImage(face, place);
+    const double unit = place.unit * painter.device()->devicePixelRatioF();
+    const QImage image = lensImage(face, place, unit);
     QBrush glass(image);
-    glass.setTransform(QTransform::fromScale(1.0 / place.unit, 1.0 / place.unit) *
+    glass.setTransform(QTransform::fromScale(1.0 / unit, 1.0 / unit) *
                        QTransform::fromTranslate(place.at.x() - kLens, place.at.y() - kLens));
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);

@@ -38,6 +38,7 @@ NotesPanel::NotesPanel(LecturePresenter& presenter, QWidget* parent)
     rows->addSpacing(space::kNear);
     rows->addWidget(m_nextTitle);
     rows->addWidget(m_next);
+    rows->addSpacing(space::kApart);
     rows->addStretch(1);
     rows->addWidget(m_keys);
     say();

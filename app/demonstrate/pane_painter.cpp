@@ -1,6 +1,8 @@
 #include "app/demonstrate/pane_painter.h"
 
 #include <QPainter>
+#include <QSemaphore>
+#include <QThreadPool>
 #include <algorithm>
 #include <cmath>
 #include <cstring>
@@ -62,6 +64,23 @@ QSize pixelsOf(const InkJob& job)
     return {static_cast<int>(std::ceil(sheet.width())), static_cast<int>(std::ceil(sheet.height()))};
 }
 
+// Measured: Qt shares every larger fill among the threads of its pool and waits for them, a thousand times
+// for one body, but not when it is painted in that pool. A busy pool is not waited for.
+QImage paintedInPool(const InkJob& job, const ReadyInk& ink)
+{
+    QImage image;
+    QSemaphore done;
+    const auto paint = [&] {
+        const std::atomic_bool never = false;
+        image = *paintedImage(job, ink, never);
+        done.release();
+    };
+    if (!QThreadPool::globalInstance()->tryStart(paint))
+        paint();
+    done.acquire();
+    return image;
+}
+
 }  // namespace pane_painter_detail
 
 bool sameDrawing(const PaneJob& a, const PaneJob& b)
@@ -104,7 +123,6 @@ QImage PanePainter::enlarged(QImage small, const InkJob& job)
     painter.drawImage(QRectF(QPointF(), QSizeF(image.size())), small);
     painter.end();
     image.setDevicePixelRatio(job.pixelRatio);
-    m_canvases.push_back(image);
     return image;
 }
 
@@ -139,20 +157,26 @@ bool PanePainter::isSlow(const PaneJob& job) const
 InkResult PanePainter::quick(const PaneJob& job)
 {
     using namespace pane_painter_detail;
-    const std::atomic_bool never = false;
     InkJob ink = inkJobOf(job);
     if (hasSharp(job))
         return resultOf(ink, m_sharp->image, job);
-    if (!m_quick || !sameBody(m_quick->job, ink) || m_quick->job.pixelRatio != job.pixelRatio) {
-        InkJob coarse = ink;
-        coarse.pixelRatio = quickRatio(ink);
-        coarse.preview = true;
-        const QImage image = *paintedImage(coarse, *readyOf(ink.picture), never);
-        m_quick = Body{ink, enlarged(image, ink)};
-        m_sharp.reset();
-    }
     ink.preview = true;
-    return resultOf(ink, m_quick->image, job);
+    if (m_quick && sameBody(m_quick->job, ink) && m_quick->job.pixelRatio == job.pixelRatio)
+        return resultOf(ink, m_quick->image, job);
+    InkJob coarse = ink;
+    coarse.pixelRatio = quickRatio(ink);
+    QImage image = enlarged(paintedInPool(coarse, *readyOf(ink.picture)), ink);
+    m_sharp.reset();
+    m_quick.reset();
+    // Under a hand a body that moves is not kept: to copy it takes longer than to lay the hand.
+    if (const auto held = heldOf(job)) {
+        drawHand(*held, job);
+        layHand(image, *held, job.frame);
+    } else {
+        m_quick = Body{ink, image};
+    }
+    m_canvases.push_back(image);
+    return {ink, m_ready, image};
 }
 
 std::optional<InkResult> PanePainter::sharp(const PaneJob& job, const std::atomic_bool& cancelled)
@@ -193,6 +217,12 @@ void PanePainter::drawHand(const Held& held, const PaneJob& job)
         m_layer = madeLayer(held, job.scheme, fineness, false, never);
 }
 
+void PanePainter::layHand(QImage& image, const Held& held, const ViewFrame& frame) const
+{
+    QPainter painter(&image);
+    paintHeld(painter, laid(*m_layer, held), pane_painter_detail::cmToSheet(frame));
+}
+
 InkResult PanePainter::resultOf(const InkJob& job, const QImage& body, const PaneJob& asked)
 {
     using namespace pane_painter_detail;
@@ -204,9 +234,7 @@ InkResult PanePainter::resultOf(const InkJob& job, const QImage& body, const Pan
     if (m_layer->quick || !sameTurn(m_layer->held, *held))
         result.job.preview = true;
     result.image = copied(body);
-    QPainter painter(&result.image);
-    paintHeld(painter, laid(*m_layer, *held), cmToSheet(job.frame));
-    painter.end();
+    layHand(result.image, *held, job.frame);
     m_canvases.push_back(result.image);
     return result;
 }

@@ -44,6 +44,7 @@ private:
     };
     [[nodiscard]] std::shared_ptr<const ReadyInk> readyOf(const std::shared_ptr<const Picture>& picture);
     void drawHand(const Held& held, const PaneJob& job);
+    void layHand(QImage& image, const Held& held, const ViewFrame& frame) const;
     [[nodiscard]] InkResult resultOf(const InkJob& job, const QImage& body, const PaneJob& asked);
     [[nodiscard]] bool hasSharp(const PaneJob& job) const;
     [[nodiscard]] bool hasSharpHand(const Held& held, const PaneJob& job) const;

@@ -67,10 +67,9 @@ ValueRow::ValueRow(const QString& name, int decimals, QWidget* parent)
         if (!m_slider->isSliderDown())
             m_rest.start();
     });
-    connect(m_slider, &QSlider::sliderReleased, this, [this] {
-        m_rest.stop();
-        Q_EMIT rests();
-    });
+    // Whatever a key has begun, nothing rests while a hand holds it.
+    connect(m_slider, &QSlider::sliderPressed, &m_rest, &QTimer::stop);
+    connect(m_slider, &QSlider::sliderReleased, this, &ValueRow::rests);
     connect(m_field, &QDoubleSpinBox::valueChanged, this, [this](double value) {
         tell(value);
         m_rest.start();

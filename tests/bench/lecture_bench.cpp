@@ -80,7 +80,7 @@ bool waitFor(const std::function<bool()>& done)
     QElapsedTimer clock;
     clock.start();
     while (!done() && clock.elapsed() < 20000)
-        QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents, 2);
+        QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents);
     return done();
 }
 
@@ -128,7 +128,7 @@ public:
                 presenter.setBody(to);
                 next = clock.elapsed() + 8;
             }
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 4);
+            QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents);
         }
     }
 

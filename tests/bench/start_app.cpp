@@ -42,6 +42,7 @@ public:
     [[nodiscard]] QString askPolicyFile(QWidget*) override { return {}; }
     [[nodiscard]] QString askRosterFile(QWidget*) override { return {}; }
     [[nodiscard]] QString askSheetFile(QWidget*) override { return {}; }
+    [[nodiscard]] QString askMarksFile(QWidget*) override { return {}; }
     [[nodiscard]] QString askSaveFile(QWidget*, const QString&, SaveKind) override { return {}; }
 };
 

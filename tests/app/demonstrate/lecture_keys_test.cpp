@@ -8,6 +8,7 @@
 #include <QSignalSpy>
 #include <QSlider>
 #include <QSpinBox>
+#include <QTableWidget>
 #include <QTest>
 #include <QVBoxLayout>
 
@@ -87,6 +88,19 @@ TEST_F(LectureKeysTest, FieldsInUseKeepWhatTheyNeed)
     EXPECT_EQ(line.text(), QStringLiteral("Bob b. b"));
     EXPECT_EQ(step(), 0);
     EXPECT_FALSE(sample.state().blank);
+}
+
+TEST_F(LectureKeysTest, AListAtItsEndGoesNotOnInTheDemonstration)
+{
+    QTableWidget table(2, 1, &page);
+    table.show();
+    table.setCurrentCell(1, 0);
+    press(table, Qt::Key_Down);
+    press(table, Qt::Key_End);
+    EXPECT_EQ(table.currentRow(), 1);
+    EXPECT_EQ(step(), 0);
+    press(slider, Qt::Key_B);
+    EXPECT_TRUE(sample.state().blank) << "a letter means nothing to a slider";
 }
 
 TEST_F(LectureKeysTest, AHandHeldPresenterGoesOnWhateverHasTheFocus)

@@ -122,4 +122,27 @@ TEST(LecturePainterSignsTest, TheLensEnlargesWhatIsUnderIt)
     EXPECT_EQ(bare, paintedFace(face));
 }
 
+TEST(LecturePainterSignsTest, TheLensShowsTheHandThatIsLaid)
+{
+    LectureState state = stateOf(Convention::VentroglutealHand);
+    state.step = buildOf(state, StepCode::FingerTriangle);
+    state.tool = LectureTool::Magnifier;
+    const Point fork = state.shown->target->hand->fork;
+    const Point wrist = state.shown->target->hand->wrist;
+    const QPointF palm((fork.x + wrist.x) / 2.0, (fork.y + wrist.y) / 2.0 - 2.0);
+    LectureFace face = drawnFace(plainFace(state, QSizeF(1280, 720)));
+    face.panes.front().look.scene.clear();
+    face.pointer = palm;
+    const QImage withHand = paintedFace(face);
+    face.panes.front().look.hand.reset();
+    const QImage bare = paintedFace(drawnFace(face));
+    const QPoint at = frameOf(face, 0).toWidget(palm).toPoint();
+    int apart = 0;
+    for (int dy = -20; dy <= 20; dy += 4)
+        for (int dx = -20; dx <= 20; dx += 4)
+            apart += std::abs(qBlue(withHand.pixel(at + QPoint(dx, dy))) -
+                              qBlue(bare.pixel(at + QPoint(dx, dy)))) > 8;
+    EXPECT_GT(apart, 60) << "skin through the lens where the hand lies";
+}
+
 }  // namespace fb::test::lecture_painter_signs_test

@@ -67,6 +67,18 @@ TEST_F(ValueRowTest, AKeyMovesByOneUnitAndRestsAMomentLater)
     EXPECT_TRUE(QTest::qWaitFor([this] { return rests.count() == 1; }, 3000));
 }
 
+TEST_F(ValueRowTest, NothingRestsWhileAHandHoldsIt)
+{
+    QTest::keyClick(slider, Qt::Key_Right);
+    const QPoint from = handle();
+    QTest::mousePress(slider, Qt::LeftButton, {}, from);
+    QTest::mouseMove(slider, from + QPoint(20, 0));
+    QTest::qWait(400);
+    EXPECT_EQ(rests.count(), 0);
+    QTest::mouseRelease(slider, Qt::LeftButton, {}, from + QPoint(20, 0));
+    EXPECT_EQ(rests.count(), 1);
+}
+
 TEST_F(ValueRowTest, ATypedValueIsTakenOnceItIsHandedIn)
 {
     field->setFocus();

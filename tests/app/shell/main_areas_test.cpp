@@ -4,6 +4,8 @@
 #include <QToolButton>
 
 #include "app/checkoff/check_off_page.h"
+#include "app/demonstrate/audience_window.h"
+#include "app/demonstrate/speaker_page.h"
 #include "app/records/records_page.h"
 #include "app/roster/samples.h"
 #include "tests/support/open_window.h"
@@ -96,13 +98,45 @@ TEST(MainAreasTest, ACheckOffThatWasCutOffIsWhatTheWindowOpensWith)
     MemoryProfiles profiles;
     AnsweringDialogs dialogs;
     CountingSeeds seeds;
-    Services again({settings, dialogs, seeds, first.records.clock, profiles, first.records});
+    SystemScreens screens;
+    Services again({settings, dialogs, seeds, first.records.clock, profiles, first.records, screens});
     again.window().show();
     ASSERT_TRUE(QTest::qWaitFor([&] { return again.window().findChild<CheckOffPage*>() != nullptr; }, 20000));
     EXPECT_TRUE(again.window().findChild<CheckOffPage*>()->isVisible());
     ASSERT_TRUE(again.checkOff().state().desk.running.has_value());
     EXPECT_EQ(again.checkOff().state().desk.running->student.id,
               first.services.checkOff().state().open->student.id);
+}
+
+TEST(MainAreasTest, ADemonstrationOpensWithTheFirstSiteAndGoesByKeys)
+{
+    OpenWindow open;
+    ASSERT_TRUE(open.isReady);
+    press(open, "areaDemonstrate");
+    LecturePresenter& lecture = open.services.lecture();
+    lecture.setCalm(true);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return lecture.state().ready; }, 20000));
+    EXPECT_EQ(siteOf(lecture.state().convention), Site::Deltoid);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return open.window().focusWidget() != nullptr; }));
+    QTest::keyClick(open.window().focusWidget(), Qt::Key_PageDown);
+    EXPECT_EQ(lecture.state().step, 1);
+    lecture.openSite(Site::Ventrogluteal);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return lecture.state().shown->target->site == Site::Ventrogluteal; }));
+    press(open, "areaPractice");
+    press(open, "areaDemonstrate");
+    EXPECT_EQ(siteOf(lecture.state().convention), Site::Ventrogluteal) << "it goes on where it was";
+}
+
+TEST(MainAreasTest, TheAudienceDoesNotStayWhenTheWindowCloses)
+{
+    OpenWindow open;
+    ASSERT_TRUE(open.isReady);
+    press(open, "areaDemonstrate");
+    AudienceWindow& audience = open.window().findChild<SpeakerPage*>()->audience();
+    audience.open(&open.window());
+    EXPECT_NE(audience.where(), AudienceWindow::Where::Closed);
+    open.window().close();
+    EXPECT_EQ(audience.where(), AudienceWindow::Where::Closed);
 }
 
 TEST(MainAreasTest, LeavingTheRecordsShutsTheirGate)
