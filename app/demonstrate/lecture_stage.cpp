@@ -13,7 +13,7 @@ LectureStage::LectureStage(LecturePresenter& presenter)
     m_soon.setSingleShot(true);
     m_soon.setInterval(0);
     connect(&m_soon, &QTimer::timeout, this, [this] { static_cast<void>(wanted()); });
-    connect(&presenter, &LecturePresenter::changed, this, &LectureStage::readLater);
+    connect(&presenter, &LecturePresenter::changed, this, &LectureStage::follow);
     connect(&presenter, &LecturePresenter::pointerMoved, this, &LectureStage::readPointer);
     for (std::size_t i = 0; i < m_ink.size(); ++i)
         connect(&m_ink[i], &PaneInk::painted, this, [this, i](const PaneDrawn& drawn) { take(i, drawn); });
@@ -61,6 +61,31 @@ void LectureStage::setShown(bool shown)
 
 void LectureStage::readAgain() { readLater(); }
 
+// Whether nothing but the body has changed since it was read, in the middle of a motion.
+bool LectureStage::isOnlyMoving() const
+{
+    const LectureState& state = m_presenter.state();
+    return !m_isStale && state.moving && m_read.moving && state.step == m_read.step &&
+           state.progress == m_read.progress && state.blank == m_read.blank && state.tool == m_read.tool &&
+           state.spotlight == m_read.spotlight && state.layers == m_read.layers &&
+           state.strokes.size() == m_read.strokes.size() && state.revealed == m_read.revealed &&
+           state.compare == m_read.compare;
+}
+
+// A slider tells of every value. Measured: to repaint for each took as long as all else, and nothing is to be
+// seen before the next body is drawn.
+void LectureStage::follow()
+{
+    if (!isOnlyMoving())
+        return readLater();
+    const LectureState& state = m_presenter.state();
+    if (state.shown == m_read.shown && state.beside == m_read.beside)
+        return;
+    m_isStale = true;
+    if (m_isShown)
+        m_soon.start();
+}
+
 void LectureStage::readLater()
 {
     m_isStale = true;
@@ -74,7 +99,7 @@ void LectureStage::readLater()
 void LectureStage::readPointer()
 {
     const LectureState& state = m_presenter.state();
-    if (m_isStale || state.shown != m_readBody || state.progress != m_readProgress)
+    if (m_isStale || state.shown != m_read.shown || state.progress != m_read.progress)
         return readLater();
     m_wanted.pointer = state.pointer;
     m_wanted.drawing = state.drawing;
@@ -93,8 +118,7 @@ void LectureStage::read()
 {
     const LectureState& state = m_presenter.state();
     m_isStale = false;
-    m_readBody = state.shown;
-    m_readProgress = state.progress;
+    m_read = state;
     m_wanted = faceOf(state, m_size, m_scheme, m_direction);
     if (m_isShown)
         ask();

@@ -48,6 +48,8 @@ Q_SIGNALS:
     void sharpened();
 
 private:
+    void follow();
+    [[nodiscard]] bool isOnlyMoving() const;
     void readLater();
     void readPointer();
     void read();
@@ -64,8 +66,7 @@ private:
     bool m_isStale = true;
 
     LectureFace m_wanted;
-    std::shared_ptr<const LectureBody> m_readBody;
-    double m_readProgress = 1.0;
+    LectureState m_read;  // as it was then
     std::array<std::optional<PaneJob>, 2> m_asked;
     std::array<std::optional<PaneDrawn>, 2> m_drawn;
     QTimer m_soon;

@@ -3,16 +3,18 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/body/patient_limits.h"
+
 namespace fb {
 
 namespace body_values_detail {
 
-// The ends of what Patient::make takes: limits of the program, not clinical numbers. The tests hold them to
-// it from both sides.
-constexpr ValueRange kAges{18.0, 110.0};
-constexpr ValueRange kStatures{130.0, 215.0};
-constexpr ValueRange kWeights{30.0, 250.0};
-constexpr ValueRange kIndices{13.0, 70.0};
+constexpr ValueRange rangeOf(std::pair<double, double> limits) { return {limits.first, limits.second}; }
+
+constexpr ValueRange kAges = rangeOf(kAgeLimits);
+constexpr ValueRange kStatures = rangeOf(kStatureLimits);
+constexpr ValueRange kWeights = rangeOf(kWeightLimits);
+constexpr ValueRange kIndices = rangeOf(kBodyMassLimits);
 
 // Off the very end of an index: divided by the square of the stature again, it must not come out beyond.
 constexpr double kInward = 1e-9;  // kg

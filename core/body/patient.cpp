@@ -7,15 +7,11 @@
 #include <string>
 #include <utility>
 
+#include "core/body/patient_limits.h"
+
 namespace fb {
 
 namespace patient_detail {
-
-// What the adult regressions can answer for; limits of the program, not clinical numbers.
-constexpr std::pair kAge{18.0, 110.0};
-constexpr std::pair kStature{130.0, 215.0};
-constexpr std::pair kWeight{30.0, 250.0};
-constexpr std::pair kIndex{13.0, 70.0};
 
 std::string shown(double value)
 {
@@ -49,16 +45,16 @@ Result<Patient> Patient::make(double ageYears, Sex sex, Cm stature, Kg weight, S
     };
     if (!std::isfinite(ageYears))
         return fault(Problem::AgeNotANumber);
-    if (!within(ageYears, kAge))
-        return outOf(Problem::AgeOutOfRange, ageYears, kAge);
+    if (!within(ageYears, kAgeLimits))
+        return outOf(Problem::AgeOutOfRange, ageYears, kAgeLimits);
     if (!stature.isFinite())
         return fault(Problem::StatureNotANumber);
-    if (!within(stature.value(), kStature))
-        return outOf(Problem::StatureOutOfRange, stature.value(), kStature);
+    if (!within(stature.value(), kStatureLimits))
+        return outOf(Problem::StatureOutOfRange, stature.value(), kStatureLimits);
     if (!weight.isFinite())
         return fault(Problem::WeightNotANumber);
-    if (!within(weight.value(), kWeight))
-        return outOf(Problem::WeightOutOfRange, weight.value(), kWeight);
+    if (!within(weight.value(), kWeightLimits))
+        return outOf(Problem::WeightOutOfRange, weight.value(), kWeightLimits);
 
     Patient patient;
     patient.m_ageYears = ageYears;
@@ -67,8 +63,8 @@ Result<Patient> Patient::make(double ageYears, Sex sex, Cm stature, Kg weight, S
     patient.m_weight = weight;
     patient.m_side = side;
     patient.m_individual = held(individual);
-    if (!within(patient.bodyMassIndex(), kIndex))
-        return outOf(Problem::BodyImplausible, patient.bodyMassIndex(), kIndex);
+    if (!within(patient.bodyMassIndex(), kBodyMassLimits))
+        return outOf(Problem::BodyImplausible, patient.bodyMassIndex(), kBodyMassLimits);
     return patient;
 }
 

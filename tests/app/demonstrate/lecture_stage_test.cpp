@@ -102,6 +102,33 @@ TEST(LectureStageTest, AllThatChangesAtATimeIsReadOnce)
     EXPECT_EQ(read.count(), 1);
 }
 
+TEST(LectureStageTest, WhileASliderMovesNothingIsReadOrRepaintedBeforeThereIsANewBody)
+{
+    Staged staged;
+    ASSERT_TRUE(staged.sharpens());
+    BodyValues values = staged.state().body;
+    values.weightKg += 1.0;
+    staged.presenter.setBody(values);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return staged.drawnPicture() == staged.shown().picture; }));
+    QTest::qWait(20);
+    staged.bodies.holdsBack = true;
+    QSignalSpy changed(&staged.stage, &LectureStage::changed);
+    QSignalSpy read(&staged.stage, &LectureStage::wasRead);
+    for (int i = 0; i < 9; ++i) {
+        values.weightKg += 1.0;
+        staged.presenter.setBody(values);
+    }
+    QTest::qWait(20);
+    EXPECT_EQ(changed.count(), 0);
+    EXPECT_EQ(read.count(), 0);
+    staged.bodies.answerNewest();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return changed.count() > 0; }));
+    EXPECT_EQ(staged.drawnPicture(), staged.shown().picture);
+    EXPECT_EQ(read.count(), 1);
+    staged.presenter.setBlank(true);
+    EXPECT_TRUE(staged.stage.face().blank) << "what else is wished is shown at once";
+}
+
 TEST(LectureStageTest, APointerIsShownWithoutReadingAllElse)
 {
     Staged staged;
