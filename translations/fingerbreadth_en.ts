@@ -139,6 +139,17 @@
     </message>
 </context>
 <context>
+    <name>fb::LectureFace</name>
+    <message numerus="yes">
+        <source>%1 of %n mark(s) on target</source>
+        <extracomment>%n is how many marks there are, %1 how many of them are on target.</extracomment>
+        <translation>
+            <numerusform>%1 of %n mark on target</numerusform>
+            <numerusform>%1 of %n marks on target</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>fb::LectureWords</name>
     <message numerus="yes">
         <source>Woman, %n year(s), %1 cm, %2 kg</source>

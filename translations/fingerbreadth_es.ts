@@ -812,7 +812,7 @@
     <message>
         <source>Convention</source>
         <extracomment>Which published way the site is found by.</extracomment>
-        <translation>Convención</translation>
+        <translation>Método</translation>
     </message>
     <message>
         <source>View</source>
@@ -2986,11 +2986,11 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
     <message>
         <source>Another convention over it</source>
-        <translation>Otra convención encima</translation>
+        <translation>Otro método encima</translation>
     </message>
     <message>
         <source>Convention to compare with</source>
-        <translation>Convención con la que se compara</translation>
+        <translation>Método con el que se compara</translation>
     </message>
     <message>
         <source>No body yet: pin this one, then change it.</source>
@@ -3319,7 +3319,7 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
     <message>
         <source>The other convention&apos;s lies %1.</source>
-        <translation>El de la otra convención queda %1.</translation>
+        <translation>El del otro método queda %1.</translation>
     </message>
     <message>
         <source>The pinned body&apos;s lies %1.</source>
@@ -3345,8 +3345,8 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <translation>%1 contiene más de %2 marcas; divídalo en archivos más pequeños.</translation>
     </message>
     <message>
-        <source>The speaker notes in %1 cannot be read; install the program again to have them back. The demonstration goes on without them.</source>
-        <translation>No se pueden leer las notas del orador de %1; instale el programa otra vez para recuperarlas. La demostración sigue sin ellas.</translation>
+        <source>The demonstration goes on without speaker notes, for %1 cannot be read; install the program again to have them back.</source>
+        <translation>La demostración sigue sin notas del orador, pues no se puede leer %1; instale el programa otra vez para recuperarlas.</translation>
     </message>
     <message>
         <source>The audience&apos;s screen is gone; connect it again, or press F6 to show the picture on this one.</source>
@@ -4701,15 +4701,15 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message numerus="yes">
         <source>%n minute(s)</source>
         <translation>
-            <numerusform>%n minuto | %n minutos</numerusform>
-            <numerusform>[en: %n minute | %n minutes]</numerusform>
+            <numerusform>%n minuto</numerusform>
+            <numerusform>%n minutos</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n second(s)</source>
         <translation>
-            <numerusform>%n segundo | %n segundos</numerusform>
-            <numerusform>[en: %n second | %n seconds]</numerusform>
+            <numerusform>%n segundo</numerusform>
+            <numerusform>%n segundos</numerusform>
         </translation>
     </message>
     <message>
@@ -4740,8 +4740,8 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message numerus="yes">
         <source>%n site(s) to find, one after the other.</source>
         <translation>
-            <numerusform>%n zona que localizar. | %n zonas que localizar, una tras otra.</numerusform>
-            <numerusform>[en: %n site to find. | %n sites to find, one after the other.]</numerusform>
+            <numerusform>%n zona que localizar.</numerusform>
+            <numerusform>%n zonas que localizar, una tras otra.</numerusform>
         </translation>
     </message>
     <message>
@@ -4974,6 +4974,30 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <source>Pinned: %1</source>
         <extracomment>The body that is kept to be compared with; %1 is its body-mass index, a number.</extracomment>
         <translation>Fijado: %1</translation>
+    </message>
+    <message>
+        <source>Where would you put the needle?</source>
+        <translation>¿Dónde pondría la aguja?</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n mark(s) on target</source>
+        <extracomment>%n is how many marks there are, %1 how many of them are on target.</extracomment>
+        <translation>
+            <numerusform>%1 de %n marca en el blanco</numerusform>
+            <numerusform>%1 de %n marcas en el blanco</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Two ways to find the site: their ideal points lie %1 apart.</source>
+        <translation>Dos maneras de localizar la zona: sus puntos ideales quedan a %1.</translation>
+    </message>
+    <message>
+        <source>The ideal point lies at the same place on both bodies.</source>
+        <translation>El punto ideal está en el mismo lugar en los dos cuerpos.</translation>
+    </message>
+    <message>
+        <source>Two bodies, one site: their ideal points lie %1 apart.</source>
+        <translation>Dos cuerpos, una zona: sus puntos ideales quedan a %1.</translation>
     </message>
 </context>
 <context>
@@ -5244,10 +5268,6 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <translation>Alrededor de la zona: una articulación en cada extremo, los vasos femorales por dentro, el nervio ciático detrás.</translation>
     </message>
     <message>
-        <source>Around the site: tendon and bone below, the belly above, the large nerves behind.</source>
-        <translation>Alrededor de la zona: tendón y hueso abajo, el vientre arriba, los nervios grandes detrás.</translation>
-    </message>
-    <message>
         <source>Base</source>
         <extracomment>Parts of a figure laid on the body, as short labels on the plate.</extracomment>
         <translation>Base</translation>
@@ -5383,6 +5403,10 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>Small nerve branches</source>
         <translation>Ramas nerviosas pequeñas</translation>
+    </message>
+    <message>
+        <source>Around the site: tendon and bone toward the feet, the belly toward the head, the large nerves behind.</source>
+        <translation>Alrededor de la zona: hacia los pies, tendón y hueso; hacia la cabeza, el vientre; detrás, los nervios grandes.</translation>
     </message>
 </context>
 <context>
@@ -5810,8 +5834,8 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message numerus="yes">
         <source>Finish (%n left)</source>
         <translation>
-            <numerusform>Terminar (queda %n) | Terminar (quedan %n)</numerusform>
-            <numerusform>[en: Finish (%n left) | Finish (%n left)]</numerusform>
+            <numerusform>Terminar (queda %n)</numerusform>
+            <numerusform>Terminar (quedan %n)</numerusform>
         </translation>
     </message>
     <message>
@@ -7488,7 +7512,7 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>No.</source>
         <extracomment>Head of a column: the number of a mark.</extracomment>
-        <translation>N.º</translation>
+        <translation>Núm.</translation>
     </message>
     <message>
         <source>Name</source>
@@ -7923,6 +7947,10 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>New run…</source>
         <translation>Serie nueva…</translation>
+    </message>
+    <message>
+        <source>Seed of the run; Enter starts it again</source>
+        <translation>Semilla de la serie; Intro la empieza otra vez</translation>
     </message>
 </context>
 <context>

@@ -77,6 +77,29 @@ void addRevealed(LecturePane& pane, const Target& target)
                           stepName(StepCode::IdealPoint)});
 }
 
+// What the room is asked, and what came of it.
+QString roomCaption(const std::vector<RoomMark>& marks, bool revealed)
+{
+    if (!revealed)
+        return Words::tr("Where would you put the needle?");
+    const auto hits = std::ranges::count_if(
+        marks, [](const RoomMark& mark) { return mark.grade && mark.grade->verdict == Verdict::OnTarget; });
+    //: %n is how many marks there are, %1 how many of them are on target.
+    return Words::tr("%1 of %n mark(s) on target", nullptr, static_cast<int>(marks.size()))
+        .arg(QLocale().toString(static_cast<int>(hits)));
+}
+
+QString besideCaption(const LectureState& state)
+{
+    constexpr double kLeast = 0.05;  // cm: less is the same place
+    const double apart = state.difference->apart.value();
+    if (state.compare == Compare::OtherConvention)
+        return Words::tr("Two ways to find the site: their ideal points lie %1 apart.").arg(cmText(apart));
+    return apart < kLeast
+               ? Words::tr("The ideal point lies at the same place on both bodies.")
+               : Words::tr("Two bodies, one site: their ideal points lie %1 apart.").arg(cmText(apart));
+}
+
 // What of a plate's surroundings is seen with an area in the middle of a sheet. It counts as part of the
 // plate: a frame that knew the paper alone would slide with it as a body grows stout, and bones with it.
 QRectF seenAround(const QRectF& area, const QRectF& sheet)
@@ -119,12 +142,16 @@ LectureFace faceOf(const LectureState& state, QSizeF size, const Scheme& scheme,
         shareArea(face.panes);
     } else if (state.beside && state.compare != Compare::Nothing) {
         addBeside(shown, state);
+        if (state.difference)
+            shown.look.caption = besideCaption(state);
     }
     LecturePane& first = face.panes.front();
     if (!state.room.empty()) {
         if (state.revealed)
             addRevealed(first, *state.shown->target);
         first.extra += roomScene(state.room, state.revealed);
+        if (state.tool == LectureTool::Ask)
+            first.look.caption = roomCaption(state.room, state.revealed);
     }
     face.strokes = state.strokes;
     face.drawing = state.drawing;

@@ -54,7 +54,7 @@ void RunStrip::say()
     parts::say(m_replay, tr("Replay"));
     m_replay->setToolTip(tr("Start the run of this seed"));
     parts::say(m_new, tr("New run…"));
-    m_seed->setToolTip(m_seed->accessibleName());
+    m_seed->setToolTip(tr("Seed of the run; Enter starts it again"));
     fit();
 }
 
@@ -64,6 +64,13 @@ void RunStrip::setTight(bool tight)
     m_name->setVisible(!tight);
     fit();
     // At once, for whoever asks next how much room it needs.
+    layout()->invalidate();
+    updateGeometry();
+}
+
+void RunStrip::setReplayShown(bool shown)
+{
+    m_replay->setVisible(shown);
     layout()->invalidate();
     updateGeometry();
 }

@@ -21,6 +21,7 @@ public:
     // What is being typed is left alone until it is asked for or the run changes.
     void showState(const PracticeState& state);
     void setTight(bool tight);  // without the word before the seed, and room for fewer of its digits
+    void setReplayShown(bool shown);  // Enter in the seed does the same
 
 Q_SIGNALS:
     void replayAsked(const QString& seed);

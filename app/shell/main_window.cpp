@@ -127,19 +127,26 @@ void MainWindow::fitHeader()
         }
         return m_header->sizeHint().width() <= width();
     };
-    const auto tighten = [this](bool tight) {
-        m_run->setTight(tight);
-        const int side = tight ? space::kNear : space::kMargin;
+    const auto narrow = [this](bool isNarrow) {
+        const int side = isNarrow ? space::kNear : space::kMargin;
         m_header->layout()->setContentsMargins(side, space::kNear, side, space::kNear);
+        m_gap->setVisible(!isNarrow);
     };
-    tighten(false);
+    narrow(false);
     m_wordmark->show();
-    m_gap->show();
+    m_run->setTight(false);
+    m_run->setReplayShown(true);
+    if (fits())
+        return;
+    narrow(true);
     if (fits())
         return;
     m_wordmark->hide();
-    m_gap->hide();
-    tighten(!fits());
+    if (fits())
+        return;
+    m_run->setTight(true);
+    if (!fits())
+        m_run->setReplayShown(false);
 }
 
 QPushButton* MainWindow::menuButton(const char* name, void (MainWindow::*fill)(QMenu&))

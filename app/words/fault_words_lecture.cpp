@@ -35,8 +35,8 @@ QString lectureFault(Problem problem, const ShownFault& fault)
             .arg(fault.where, fault.high);
     case Problem::NotesNotReadable:
         return FaultWordsLecture::tr(
-                   "The speaker notes in %1 cannot be read; install the program again to have them back. "
-                   "The demonstration goes on without them.")
+                   "The demonstration goes on without speaker notes, for %1 cannot be read; install the program "
+                   "again to have them back.")
             .arg(fault.where);
     case Problem::ScreenLost:
         return FaultWordsLecture::tr(

@@ -128,8 +128,8 @@ QString hazardsCaption(Site site)
         return LecturePlaceWords::tr("Around the site: a joint at either end, the femoral vessels to the "
                                      "inside, the sciatic nerve behind.");
     case Site::Ventrogluteal:
-        return LecturePlaceWords::tr("Around the site: tendon and bone below, the belly above, the large "
-                                     "nerves behind.");
+        return LecturePlaceWords::tr("Around the site: tendon and bone toward the feet, the belly toward "
+                                     "the head, the large nerves behind.");
     }
     return {};
 }

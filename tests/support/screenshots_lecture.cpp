@@ -98,6 +98,8 @@ void shootSites(Lecture& lecture)
     lecture.goTo(LectureStepKind::WrongPlace);
     lecture.saveRoom("hip-wrong");
     lecture.open(Site::Deltoid);
+    lecture.presenter().setConvention(Convention::DeltoidFingers);
+    lecture.settle();
     lecture.goTo(LectureStepKind::Build, StepCode::LayFingers);
     lecture.saveRoom("shoulder-fingers");
     lecture.goTo(LectureStepKind::Hazards);

@@ -130,6 +130,35 @@ TEST(LectureFaceTest, TheRoomSeesTheRegionOnlyWhenItIsRevealed)
         << "the step shows it already";
 }
 
+TEST(LectureFaceTest, WhileTheRoomIsAskedTheCaptionAsksAndThenCounts)
+{
+    LectureState state = stateOf(Convention::DeltoidStrip);
+    const QString own = plainFace(state, kSize).panes[0].look.caption;
+    RoomMark hit;
+    hit.at = state.shown->target->ideal;
+    hit.grade = gradeMark(*state.shown->target, *state.policy, hit.at, MarkedLimb::Arm);
+    RoomMark beside;
+    state.room = {hit, beside};
+    EXPECT_EQ(plainFace(state, kSize).panes[0].look.caption, own) << "the steps go on over what was asked";
+    state.tool = LectureTool::Ask;
+    EXPECT_EQ(plainFace(state, kSize).panes[0].look.caption, "Where would you put the needle?");
+    state.revealed = true;
+    EXPECT_TRUE(plainFace(state, kSize).panes[0].look.caption.startsWith("1 of 2 "));
+}
+
+TEST(LectureFaceTest, WhatIsComparedIsSaidInTheCaption)
+{
+    LectureState state = compared(Compare::OtherConvention);
+    state.difference = differenceOf(*state.shown->target, *state.beside->target);
+    const QString apart = cmText(state.difference->apart.value());
+    EXPECT_TRUE(plainFace(state, kSize).panes[0].look.caption.contains(apart));
+    state = compared(Compare::Overlay);
+    state.difference = TargetDifference{Cm{0.0}, Cm{0.0}, Cm{0.0}};
+    EXPECT_TRUE(plainFace(state, kSize).panes[0].look.caption.contains("same place"));
+    state.difference = TargetDifference{Cm{1.26}, Cm{1.0}, Cm{0.7}};
+    EXPECT_TRUE(plainFace(state, kSize).panes[0].look.caption.contains("1.3 cm"));
+}
+
 TEST(LectureFaceTest, TheFrameHoldsTheWholeArea)
 {
     for (const Convention convention : kConventions) {

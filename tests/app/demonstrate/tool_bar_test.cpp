@@ -2,9 +2,11 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QTest>
 #include <QToolButton>
 
+#include "app/look/style.h"
 #include "tests/support/layout_audit.h"
 #include "tests/support/lecture_sample.h"
 
@@ -13,6 +15,7 @@ namespace fb::test::tool_bar_test {
 struct Bar {
     Bar()
     {
+        applyStyle(*qApp, schemeOf(PaletteKind::Light), 1.0);
         bar.setScheme(schemeOf(PaletteKind::Light));
         QObject::connect(&sample.presenter, &LecturePresenter::changed, &bar, &ToolBar::showState);
         bar.showState();

@@ -22,7 +22,7 @@ struct Table {
         sorted.setSourceModel(&model);
         table.setScheme(schemeOf(PaletteKind::Light));
         table.resize(600, 300);
-        table.use(sorted, 0, Qt::AscendingOrder, {QStringLiteral("Featherstone"), QStringLiteral("xx")});
+        table.use(sorted, 0, Qt::AscendingOrder, {QStringLiteral("Featherstonehaugh of Marchbanks"), QStringLiteral("xx")});
         table.show();
         isReady = QTest::qWaitForWindowActive(&table);
     }
@@ -57,7 +57,7 @@ TEST(RecordsTableTest, EnterOrAClickOpensTheRow)
 TEST(RecordsTableTest, ColumnsShareTheRoomAndKeepTheirLeastWidth)
 {
     Table t;
-    const int sample = t.table.fontMetrics().horizontalAdvance(QStringLiteral("Featherstone"));
+    const int sample = t.table.fontMetrics().horizontalAdvance(QStringLiteral("Featherstonehaugh of Marchbanks"));
     t.table.resize(900, 300);
     const int wide = t.table.columnWidth(0);
     EXPECT_GT(wide, sample);

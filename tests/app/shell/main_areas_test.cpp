@@ -58,7 +58,7 @@ TEST(MainAreasTest, LargeLettersTakeTheWordmarksRoom)
     ASSERT_TRUE(open.isReady);
     QTest::qWait(20);
     EXPECT_FALSE(open.find("wordmark")->isVisible());
-    for (const char* area : {"areaPractice", "areaCheckOff", "areaRecords"})
+    for (const char* area : {"areaPractice", "areaCheckOff", "areaDemonstrate", "areaRecords"})
         EXPECT_GE(open.find(area)->width(), open.find(area)->sizeHint().width()) << area;
     open.window().resize(2400, 1000);
     EXPECT_TRUE(open.find("wordmark")->isVisible());
