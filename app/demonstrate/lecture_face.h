@@ -60,6 +60,8 @@ struct LectureFace {
 [[nodiscard]] ViewFrame frameOf(const LectureFace& face, int pane);
 
 void paintLecture(QPainter& painter, const LectureFace& face);
+// Makes the words of a face ready, so that the first paint of it need not; from any thread.
+void warmWords(const LectureFace& face, double devicePixelRatio);
 
 // For tests: every text that paintLecture() paints, where, how large and in which colours.
 struct PaintedText {

@@ -55,6 +55,15 @@ public:
         m_painter.restore();
     }
 
+    void warm()
+    {
+        m_painter.setLayoutDirection(m_face.direction);
+        m_painter.scale(m_page.plan.unit, m_page.plan.unit);
+        for (const LecturePage::Pane& pane : m_page.panes)
+            paintLabels(m_painter, pane.labels, m_face.scheme, m_face.direction);
+        words();
+    }
+
 private:
     void plate(std::size_t index)
     {
@@ -131,6 +140,14 @@ private:
 };
 
 }  // namespace lecture_painter_detail
+
+void warmWords(const LectureFace& face, double devicePixelRatio)
+{
+    QImage aside(1, 1, QImage::Format_ARGB32_Premultiplied);
+    aside.setDevicePixelRatio(devicePixelRatio);
+    QPainter painter(&aside);
+    lecture_painter_detail::Picture(painter, face).warm();
+}
 
 void paintLecture(QPainter& painter, const LectureFace& face)
 {

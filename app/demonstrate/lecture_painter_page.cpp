@@ -28,6 +28,13 @@ QFont legendFont()
     return font;
 }
 
+// The display face's old figures read as letters: "I.2".
+QFont captionFont(const QString& caption)
+{
+    const bool hasFigures = std::ranges::any_of(caption, [](QChar letter) { return letter.isDigit(); });
+    return hasFigures ? plainFont() : legendFont();
+}
+
 QFont headingFont()
 {
     QFont font = fontOf(Type::Title, 1.0);
@@ -134,8 +141,9 @@ private:
     void caption()
     {
         const QRectF& room = m_page.plan.caption;
-        const SetLines set = setLines(m_face.panes.front().look.caption, legendFont(), room, Qt::AlignHCenter,
-                                      m_face.direction, Balance::Even);
+        const QString& words = m_face.panes.front().look.caption;
+        const SetLines set =
+            setLines(words, captionFont(words), room, Qt::AlignHCenter, m_face.direction, Balance::Even);
         const double spare = room.height() - set.box.height();
         QRectF backing;
         if (spare < -1.0)

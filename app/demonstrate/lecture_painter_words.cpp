@@ -51,18 +51,27 @@ QImage drawn(const Key& key, const QFont& font)
     return image;
 }
 
+struct Shelf {
+    QMutex mutex;
+    QCache<Key, QImage> images{kMostKilobytes};
+};
+
+Shelf& shelf()
+{
+    static Shelf shelf;
+    return shelf;
+}
+
 QImage kept(const Key& key, const QFont& font)
 {
-    static QMutex mutex;
-    static QCache<Key, QImage> images(kMostKilobytes);
     {
-        const QMutexLocker lock(&mutex);
-        if (const QImage* image = images.object(key))
+        const QMutexLocker lock(&shelf().mutex);
+        if (const QImage* image = shelf().images.object(key))
             return *image;
     }
     const QImage image = drawn(key, font);
-    const QMutexLocker lock(&mutex);
-    images.insert(key, new QImage(image), static_cast<int>(image.sizeInBytes() / 1024) + 1);
+    const QMutexLocker lock(&shelf().mutex);
+    shelf().images.insert(key, new QImage(image), static_cast<int>(image.sizeInBytes() / 1024) + 1);
     return image;
 }
 
@@ -89,6 +98,13 @@ void paintWords(QPainter& painter, const QRectF& box, int flags, const QString& 
     painter.resetTransform();
     painter.drawImage(QPointF(std::round(at.x()), std::round(at.y())) / fineness, image);
     painter.restore();
+}
+
+qsizetype keptWords()
+{
+    using lecture_words_painter_detail::shelf;
+    const QMutexLocker lock(&shelf().mutex);
+    return shelf().images.size();
 }
 
 }  // namespace fb

@@ -14,4 +14,7 @@ namespace fb {
 // One line or several, in the painter's pen and layout direction; flags as QPainter::drawText takes them.
 void paintWords(QPainter& painter, const QRectF& box, int flags, const QString& text, const QFont& font);
 
+// How many such pictures are kept now.
+[[nodiscard]] qsizetype keptWords();
+
 }  // namespace fb

@@ -6,6 +6,8 @@
 #include <QObject>
 #include <QTimer>
 #include <array>
+#include <atomic>
+#include <memory>
 #include <optional>
 
 #include "app/demonstrate/lecture_face.h"
@@ -23,6 +25,7 @@ class LectureStage : public QObject {
 public:
     // The presenter outlives it.
     explicit LectureStage(LecturePresenter& presenter);
+    ~LectureStage() override;
 
     void setSize(QSizeF size, double devicePixelRatio);
     void setScheme(const Scheme& scheme);
@@ -55,6 +58,7 @@ private:
     void read();
     void ask();
     void take(std::size_t pane, const PaneDrawn& drawn);
+    void warm();  // the words of every step of what is shown
     [[nodiscard]] PaneJob jobOf(std::size_t pane) const;
 
     LecturePresenter& m_presenter;
@@ -70,6 +74,20 @@ private:
     std::array<std::optional<PaneJob>, 2> m_asked;
     std::array<std::optional<PaneDrawn>, 2> m_drawn;
     QTimer m_soon;
+    // What words are ready of.
+    struct Warmed {
+        Convention convention{};
+        View view{};
+        Side side{};
+        QSizeF size;
+        double pixelRatio = 1.0;
+        Scheme scheme;
+        Qt::LayoutDirection direction{};
+
+        friend bool operator==(const Warmed&, const Warmed&) = default;
+    };
+    std::optional<Warmed> m_warmed;
+    std::shared_ptr<std::atomic_bool> m_warming;  // true: it is of no use any more
     std::array<PaneInk, 2> m_ink;
 };
 

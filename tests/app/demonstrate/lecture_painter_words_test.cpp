@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "app/demonstrate/lecture_painter_labels.h"
+#include "tests/support/lecture_faces.h"
 
 namespace fb::test::lecture_painter_words_test {
 
@@ -45,6 +46,20 @@ QRect inkedOf(const QImage& image)
             if (qGray(image.pixel(x, y)) < 128)
                 inked |= QRect(x, y, 1, 1);
     return inked;
+}
+
+TEST(LecturePainterWordsTest, WordsThatWereMadeReadyAreNotMadeAgain)
+{
+    constexpr QSizeF kTall{3840, 2160};
+    LectureState state = stateOf(Convention::VastusHandbreadths);
+    state.step = stepOf(state, LectureStepKind::Hazards);
+    const LectureFace face = plainFace(state, kTall);
+    const qsizetype before = keptWords();
+    warmWords(face, 1.0);
+    const qsizetype ready = keptWords();
+    EXPECT_GT(ready, before);
+    static_cast<void>(paintedFace(face));
+    EXPECT_EQ(keptWords(), ready);
 }
 
 TEST(LecturePainterWordsTest, LargeLettersLieWhereThePainterWouldPutThem)
