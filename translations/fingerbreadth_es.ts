@@ -2693,6 +2693,8 @@
   fingerbreadth locate PATIENT ...   the target of one patient
   fingerbreadth grade  PATIENT --at X,Y ...   the verdict on a mark
   fingerbreadth draw   PATIENT --out FILE ... this patient&apos;s plate with its target
+  fingerbreadth verify [RECORDS]     whether the records of check-offs are what was kept
+  fingerbreadth backup FILE          a copy of them, readable by you alone
   fingerbreadth --help, --version
 
 PATIENT
@@ -2727,6 +2729,8 @@ Training aid. Local policy and licensed practice decide.
   fingerbreadth locate PACIENTE ...  la región objetivo de un paciente
   fingerbreadth grade  PACIENTE --at X,Y ...  el veredicto sobre una marca
   fingerbreadth draw   PACIENTE --out ARCHIVO ...  la lámina de este paciente con su región objetivo
+  fingerbreadth verify [REGISTROS]   si los registros de las evaluaciones son lo que se guardó
+  fingerbreadth backup ARCHIVO       una copia de ellos, que solo usted puede leer
   fingerbreadth --help, --version
 
 PACIENTE

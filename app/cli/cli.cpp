@@ -8,6 +8,7 @@
 #include "app/cli/arguments.h"
 #include "app/cli/commands.h"
 #include "app/cli/console.h"
+#include "app/cli/record_commands.h"
 #include "app/words/fault_words.h"
 
 namespace fb {
@@ -27,6 +28,8 @@ QString helpText()
         "  fingerbreadth locate PATIENT ...   the target of one patient\n"
         "  fingerbreadth grade  PATIENT --at X,Y ...   the verdict on a mark\n"
         "  fingerbreadth draw   PATIENT --out FILE ... this patient's plate with its target\n"
+        "  fingerbreadth verify [RECORDS]     whether the records of check-offs are what was kept\n"
+        "  fingerbreadth backup FILE          a copy of them, readable by you alone\n"
         "  fingerbreadth --help, --version\n"
         "\n"
         "PATIENT\n"
@@ -110,6 +113,12 @@ int runCommandLine(int argc, char** argv)
 {
     QLocale::setDefault(QLocale::c());
     const std::vector<std::string_view> words(argv + 1, argv + argc);
+    {
+        const QCoreApplication application(argc, argv);
+        QCoreApplication::setApplicationName(QStringLiteral("Fingerbreadth"));
+        if (const auto answer = recordsAnswer(words))
+            return *answer ? printed(**answer) : told(answer->error());
+    }
     const auto arguments = parseArguments(words);
     if (!arguments)
         return told(arguments.error());

@@ -3,7 +3,10 @@
 #pragma once
 
 #include <QString>
+#include <optional>
 #include <string>
+#include <string_view>
+#include <vector>
 
 #include "core/basics/problem.h"
 
@@ -14,5 +17,9 @@ namespace fb {
 [[nodiscard]] Result<std::string> verifyAnswer(const QString& records);
 // BackupFailed names the new file; the faults of verifyAnswer the records.
 [[nodiscard]] Result<std::string> backupAnswer(const QString& records, const QString& file);
+
+// The words after the program's name: "verify [FILE]" and "backup FILE", of the usual records where no other
+// is named. nullopt: another command. ArgumentUnknown, ArgumentMissing.
+[[nodiscard]] std::optional<Result<std::string>> recordsAnswer(const std::vector<std::string_view>& words);
 
 }  // namespace fb
