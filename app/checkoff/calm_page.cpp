@@ -45,6 +45,8 @@ QLabel* CalmPage::addWords(const char* name, const char* look)
     return words;
 }
 
+void CalmPage::addPart(QWidget* part) { m_words->addWidget(part); }
+
 QPushButton* CalmPage::addMain(const char* name) { return place(parts::mainButton(m_sheet, name)); }
 
 QPushButton* CalmPage::addButton(const char* name) { return place(parts::button(m_sheet, name)); }

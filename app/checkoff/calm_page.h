@@ -19,6 +19,7 @@ public:
 
     // One under the other, in the order they are added; looks as in look/style.h.
     QLabel* addWords(const char* name, const char* look);
+    void addPart(QWidget* part);             // under the words so far
     QPushButton* addMain(const char* name);  // beside one another, under the words
     QPushButton* addButton(const char* name);
 

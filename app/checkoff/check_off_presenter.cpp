@@ -38,6 +38,8 @@ CheckOffPresenter::CheckOffPresenter(RecordKeeper& records, Clock& clock, Seeds&
 {
     m_timer.setInterval(kTickMs);
     connect(&m_timer, &QTimer::timeout, this, &CheckOffPresenter::tick);
+    m_look.setInterval(kTickMs / 2);
+    connect(&m_look, &QTimer::timeout, this, &CheckOffPresenter::lookHowFar);
     connect(m_items.get(), &PracticePresenter::confirmed, this, &CheckOffPresenter::confirmed);
 }
 
@@ -54,7 +56,7 @@ void CheckOffPresenter::useLibrary(const std::shared_ptr<const Library>& library
 
 bool CheckOffPresenter::holdsTheWindow() const
 {
-    return m_state.open && m_state.stage <= CheckOffStage::Handover;
+    return m_state.open && m_state.stage <= CheckOffStage::OnManikin;
 }
 
 const SheetOnFile* CheckOffPresenter::sheet() const
@@ -89,7 +91,9 @@ void CheckOffPresenter::take(const Desk& desk)
     m_state.desk.students = check_off_presenter_detail::inListOrder(desk.students);
     m_deskRead = true;
     m_state.ready = m_library != nullptr;
-    if (first && desk.told)
+    m_state.offered = m_declined ? std::nullopt : desk.offered;
+    // The offer says itself what happened.
+    if (first && desk.told && !desk.offered)
         m_state.notice = desk.told;
     choose();
     findNext();

@@ -53,6 +53,12 @@ public:
     void backToDesk();                   // from Identity (a record that is begun is voided) or once signed
     void nextStudent();
 
+    // The desk after a damage.
+    void putBack();         // the backup that is offered; then the desk is read anew
+    void cancelPutBack();   // as long as nothing was changed
+    void declineBackup();   // for as long as the program runs
+    void dismissPutBack();  // it was read that it was put back
+
     // Screen.
     void confirmIdentity();
     void startItems();
@@ -85,7 +91,7 @@ public:
 
 Q_SIGNALS:
     void changed();
-    void ticked();  // only times changed
+    void ticked();  // only times changed, or how far long work is
     void kept();    // something is on disk that was not before: records changed
 
 private:
@@ -97,6 +103,9 @@ private:
     void choose();  // somebody who may start, if nobody is chosen
     void setSaving(bool saving);
     void fail(const Fault& fault);  // told; nothing else changed
+    void notPutBack(const Fault& why);
+    void endPutBack();
+    void lookHowFar();
     [[nodiscard]] const SheetOnFile* sheet() const;
     [[nodiscard]] const StudentStanding* standing(const QString& student) const;
     [[nodiscard]] CheckOffOrder orderFor(const Student& student, const SheetOnFile& sheet);
@@ -141,6 +150,9 @@ private:
     InTurn m_turn;
     QTimer m_timer{this};
     Ms m_timeKept{0}, m_lastTry{0};
+    std::shared_ptr<LongWork> m_work;
+    QTimer m_look{this};  // how far it is
+    bool m_declined = false;
 };
 
 }  // namespace fb

@@ -42,6 +42,11 @@ struct CheckOffState {
     QString remark, endNote;
     std::optional<SignedOff> signedOff;
     std::optional<Student> next;  // who is due after this one
+
+    // After a damage, on the desk.
+    std::optional<BackupOnFile> offered;  // until it is put back or declined
+    std::optional<int> puttingBack;       // it is being put back: so many percent
+    std::optional<PutBack> putBack;       // it was, until that was read
 };
 
 }  // namespace fb

@@ -1,5 +1,6 @@
 #include "app/checkoff/closing_page.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPlainTextEdit>
@@ -154,8 +155,9 @@ void ClosingPage::addKeys()
         auto* key = new QShortcut(QKeySequence(static_cast<int>(Qt::Key_0) + rating), this);
         key->setContext(Qt::WidgetWithChildrenShortcut);
         key->setAutoRepeat(false);
+        // Where a PIN is about to be typed its digits rate nothing.
         connect(key, &QShortcut::activated, this, [this, rating] {
-            if (needsRating())
+            if (needsRating() && !m_sign->isAncestorOf(QApplication::focusWidget()))
                 m_rating->choose(rating);
         });
     }

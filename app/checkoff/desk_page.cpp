@@ -5,14 +5,15 @@
 #include <QItemSelectionModel>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QPushButton>
 #include <QStackedLayout>
 #include <algorithm>
 
-#include "app/checkoff/calm_page.h"
 #include "app/checkoff/desk_column.h"
+#include "app/checkoff/desk_empty.h"
 #include "app/checkoff/desk_model.h"
+#include "app/checkoff/desk_note.h"
+#include "app/checkoff/desk_offer.h"
 #include "app/checkoff/desk_table.h"
 #include "app/checkoff/pin_dialog.h"
 #include "app/checkoff/reason_dialog.h"
@@ -31,11 +32,8 @@ DeskPage::DeskPage(CheckOffPresenter& presenter, Dialogs& dialogs, QWidget* pare
       m_model(new DeskModel(this)),
       m_filter(new DeskFilter(*m_model, this)),
       m_desk(new QWidget(this)),
-      m_empty(new CalmPage("noStudents", this)),
-      m_emptyTitle(m_empty->addWords("noStudentsTitle", "title")),
-      m_emptyWords(m_empty->addWords("noStudentsWords", "large")),
-      m_useSample(m_empty->addMain("useSample")),
-      m_importFirst(m_empty->addButton("importFirst")),
+      m_empty(new DeskEmpty(this)),
+      m_note(new DeskNote(m_desk)),
       m_search(new QLineEdit(m_desk)),
       m_count(parts::text(m_desk, "studentCount", "small")),
       m_table(new DeskTable(m_desk)),
@@ -48,17 +46,26 @@ DeskPage::DeskPage(CheckOffPresenter& presenter, Dialogs& dialogs, QWidget* pare
     setObjectName(QStringLiteral("deskPage"));
     m_search->setObjectName(QStringLiteral("searchStudents"));
     m_search->setClearButtonEnabled(true);
-    auto* row = new QHBoxLayout(m_desk);
-    row->setContentsMargins(space::kMargin, space::kApart, space::kMargin, space::kApart);
-    row->setSpacing(space::kMargin);
-    row->addWidget(list(), 1);
-    row->addWidget(m_column);
-    m_stack = new QStackedLayout(this);
-    m_stack->addWidget(m_desk);
-    m_stack->addWidget(m_empty);
+    layOut();
     connectAll();
     say();
     showState();
+}
+
+void DeskPage::layOut()
+{
+    auto* rows = new QVBoxLayout(m_desk);
+    rows->setContentsMargins(space::kMargin, space::kApart, space::kMargin, space::kApart);
+    rows->setSpacing(space::kApart);
+    rows->addWidget(m_note);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(space::kMargin);
+    row->addWidget(list(), 1);
+    row->addWidget(m_column);
+    rows->addLayout(row, 1);
+    m_stack = new QStackedLayout(this);
+    m_stack->addWidget(m_desk);
+    m_stack->addWidget(m_empty);
 }
 
 QWidget* DeskPage::list()
@@ -91,8 +98,13 @@ void DeskPage::connectAll()
 {
     CheckOffPresenter* to = &m_presenter;
     connect(to, &CheckOffPresenter::changed, this, &DeskPage::showState);
-    connect(m_useSample, &QPushButton::clicked, to, &CheckOffPresenter::useSample);
-    connect(m_importFirst, &QPushButton::clicked, this, [this] { guarded(&DeskPage::importRoster); });
+    connect(to, &CheckOffPresenter::ticked, this, [this, to] { m_empty->showState(to->state()); });
+    connect(m_empty, &DeskEmpty::sampleAsked, to, &CheckOffPresenter::useSample);
+    connect(m_empty, &DeskEmpty::importAsked, this, [this] { guarded(&DeskPage::importRoster); });
+    connect(&m_empty->offer(), &DeskOffer::putBackAsked, to, &CheckOffPresenter::putBack);
+    connect(&m_empty->offer(), &DeskOffer::cancelAsked, to, &CheckOffPresenter::cancelPutBack);
+    connect(&m_empty->offer(), &DeskOffer::declined, to, &CheckOffPresenter::declineBackup);
+    connect(m_note, &DeskNote::dismissed, to, &CheckOffPresenter::dismissPutBack);
     connect(m_search, &QLineEdit::textChanged, this, &DeskPage::search);
     connect(m_search, &QLineEdit::returnPressed, this, &DeskPage::start);
     connect(m_table, &DeskTable::startAsked, this, &DeskPage::start);
@@ -113,12 +125,8 @@ void DeskPage::connectAll()
 
 void DeskPage::say()
 {
-    m_emptyTitle->setText(tr("No students yet"));
-    m_emptyWords->setText(
-        tr("Import your roster, or try everything with an invented college: fifteen students and a sheet, "
-           "all of them made up and labelled so."));
-    parts::say(m_useSample, tr("Use the sample"));
-    parts::say(m_importFirst, tr("Import a roster…"));
+    m_empty->say();
+    m_note->say();
     m_search->setPlaceholderText(tr("Search by name, number or section"));
     m_search->setAccessibleName(tr("Search by name, number or section"));
     m_table->setAccessibleName(tr("Students"));
@@ -139,8 +147,8 @@ void DeskPage::showState()
     m_wantsKeys = m_wantsKeys || (goes && m_empty->isAncestorOf(QApplication::focusWidget()));
     m_stack->setCurrentWidget(shown);
     setEnabled(state.ready);
-    m_useSample->setEnabled(!state.saving);
-    m_importFirst->setEnabled(!state.saving);
+    m_empty->showState(state);
+    m_note->showState(state);
     m_showing = true;
     m_model->setStudents(state.desk.students);
     m_showing = false;
@@ -262,12 +270,13 @@ void DeskPage::setScheme(const Scheme& scheme)
     m_scheme = scheme;
     m_model->setScheme(scheme);
     m_table->setScheme(scheme);
+    m_note->setScheme(scheme);
 }
 
 // While nothing is read yet, or something is being kept, it waits until there is something to do by them.
 void DeskPage::focusFirst()
 {
-    QWidget* first = m_stack->currentWidget() == m_empty ? static_cast<QWidget*>(m_useSample) : m_table;
+    QWidget* first = m_stack->currentWidget() == m_empty ? m_empty->first() : m_table;
     m_wantsKeys = !first->isEnabled();
     if (!m_wantsKeys)
         first->setFocus();

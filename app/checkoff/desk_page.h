@@ -15,10 +15,11 @@ class QStackedLayout;
 
 namespace fb {
 
-class CalmPage;
 class DeskColumn;
+class DeskEmpty;
 class DeskFilter;
 class DeskModel;
+class DeskNote;
 class DeskTable;
 
 class DeskPage : public QWidget {
@@ -36,7 +37,7 @@ protected:
 
 private:
     QWidget* list();
-    void makeEmpty();
+    void layOut();
     void connectAll();
     void say();
     void showState();
@@ -61,11 +62,8 @@ private:
     DeskFilter* m_filter;
     QStackedLayout* m_stack = nullptr;
     QWidget* m_desk;
-    CalmPage* m_empty;
-    QLabel* m_emptyTitle;
-    QLabel* m_emptyWords;
-    QPushButton* m_useSample;
-    QPushButton* m_importFirst;
+    DeskEmpty* m_empty;
+    DeskNote* m_note;
     QLineEdit* m_search;
     QLabel* m_count;
     DeskTable* m_table;

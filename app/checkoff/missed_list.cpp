@@ -62,6 +62,9 @@ void MissedList::showState(const CheckOffState& state)
     for (const SheetStep& step : steps) {
         const auto at = std::ranges::find(state.observations, step.step, &Observation::step);
         const Observation* seen = at == state.observations.end() ? nullptr : &*at;
+        // Ended before its time: what nobody rated was not reached.
+        if (!seen && state.result.decision.outcome <= Outcome::StoppedSafety)
+            continue;
         const bool whole = seen && seen->seen == Seen::Done;
         missed += whole ? 0 : 1;
         if (!whole || !seen->remark.empty())
@@ -70,7 +73,8 @@ void MissedList::showState(const CheckOffState& state)
     m_title->setText(tr("Steps on the manikin"));
     m_none->setText(tr("Every step was done without help."));
     m_none->setVisible(missed == 0);
-    setVisible(!steps.empty());
+    setVisible(!steps.empty() &&
+               !(state.observations.empty() && state.result.decision.outcome <= Outcome::StoppedSafety));
     paint();
 }
 

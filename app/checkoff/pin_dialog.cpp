@@ -6,9 +6,9 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "app/checkoff/pin_field.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
+#include "app/records/pin_field.h"
 #include "app/words/fault_words.h"
 
 namespace fb {
@@ -38,7 +38,6 @@ PinDialog::PinDialog(RecordKeeper& records, const std::vector<Assessor>& assesso
     constexpr int kWidth = 460;
     setMinimumWidth(parts::scaled(this, kWidth));
     m_pin->showAssessors(assessors);
-    m_pin->choose(assessors.size() == 1 ? assessors.front().id : 0);
     m_told->hide();
     connect(m_pin, &PinField::entered, this, &PinDialog::prove);
     connect(m_open, &QPushButton::clicked, this, &PinDialog::prove);
@@ -65,7 +64,7 @@ void PinDialog::prove()
 {
     if (m_asking)
         return;
-    if (m_pin->assessor() == 0)
+    if (m_pin->assessor() == 0 || m_pin->pin().isEmpty())
         return m_pin->focusPin();
     m_asking = true;
     m_open->setEnabled(false);

@@ -1,9 +1,11 @@
 #include "app/checkoff/saved_panel.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
 #include <QPushButton>
+#include <algorithm>
 
 #include "app/look/icons.h"
 #include "app/look/style.h"
@@ -51,11 +53,14 @@ SavedPanel::SavedPanel(QWidget* parent)
     rows->addWidget(m_chain);
     rows->addSpacing(space::kNear);
     rows->addWidget(m_next);
-    auto* sheet = new QHBoxLayout;
-    sheet->setSpacing(space::kNear);
-    sheet->addWidget(m_print, 1);
-    sheet->addWidget(m_pdf, 1);
-    rows->addLayout(sheet);
+    m_sheet = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_sheet->setSpacing(space::kNear);
+    m_sheet->addWidget(m_print, 1);
+    m_sheet->addWidget(m_pdf, 1);
+    rows->addLayout(m_sheet);
+    // However long a name or a word: what is beside the panel must not be pushed aside.
+    for (QPushButton* button : {m_next, m_print, m_pdf})
+        button->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     rows->addWidget(m_desk);
     rows->addWidget(m_told);
     rows->addStretch(1);
@@ -71,10 +76,11 @@ SavedPanel::SavedPanel(QWidget* parent)
 void SavedPanel::say()
 {
     m_title->setText(tr("Signed and saved"));
-    parts::say(m_next, tr("Next student"));
+    m_nextWords = tr("Next student");
     parts::say(m_print, tr("Print…"));
     parts::say(m_pdf, tr("Save as PDF…"));
     parts::say(m_desk, tr("Back to the desk"));
+    fit();
 }
 
 void SavedPanel::showState(const CheckOffState& state)
@@ -89,7 +95,28 @@ void SavedPanel::showState(const CheckOffState& state)
     m_next->setVisible(state.next.has_value());
     if (state.next)
         //: Begins the check-off of whoever is due; %1 is the name.
-        parts::say(m_next, tr("Next student: %1").arg(fullName(state.next->given, state.next->family)));
+        m_nextWords = tr("Next student: %1").arg(fullName(state.next->given, state.next->family));
+    fit();
+}
+
+void SavedPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    fit();
+}
+
+// Side by side where both have room; a name that is too long is cut in sight and whole for a screen reader.
+void SavedPanel::fit()
+{
+    const bool isWide =
+        2 * std::max(m_print->sizeHint().width(), m_pdf->sizeHint().width()) + space::kNear <= width();
+    m_sheet->setDirection(isWide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_next->ensurePolished();
+    const int frame = m_next->sizeHint().width() - m_next->fontMetrics().horizontalAdvance(m_next->text());
+    const QString cut = m_next->fontMetrics().elidedText(m_nextWords, Qt::ElideRight, width() - frame);
+    parts::say(m_next, cut);
+    m_next->setAccessibleName(m_nextWords);
+    m_next->setToolTip(cut == m_nextWords ? QString() : m_nextWords);
 }
 
 void SavedPanel::tell(const QString& words)
@@ -98,10 +125,14 @@ void SavedPanel::tell(const QString& words)
     m_told->setVisible(!words.isEmpty());
 }
 
+// A button that is disabled loses the keys to its neighbour; once it is free they go to what comes next.
 void SavedPanel::setBusy(bool busy)
 {
+    const bool hadKeys = isAncestorOf(QApplication::focusWidget());
     m_print->setEnabled(!busy);
     m_pdf->setEnabled(!busy);
+    if (!busy && hadKeys)
+        focusFirst();
 }
 
 void SavedPanel::setScheme(const Scheme& scheme)

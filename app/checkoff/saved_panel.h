@@ -8,6 +8,7 @@
 #include "app/checkoff/check_off_state.h"
 #include "app/look/palette.h"
 
+class QBoxLayout;
 class QLabel;
 class QPushButton;
 
@@ -34,7 +35,14 @@ Q_SIGNALS:
     void pdfPressed();
     void deskPressed();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    void fit();
+
+    QString m_nextWords;
+    QBoxLayout* m_sheet = nullptr;
     QLabel* m_icon;
     QLabel* m_title;
     QLabel* m_who;

@@ -1,14 +1,15 @@
 #include "app/checkoff/sign_panel.h"
 
+#include <QAccessible>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 
-#include "app/checkoff/first_assessor.h"
-#include "app/checkoff/pin_field.h"
 #include "app/look/icons.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
+#include "app/records/assessor_form.h"
+#include "app/records/pin_field.h"
 #include "app/words/fault_words.h"
 
 namespace fb {
@@ -39,7 +40,9 @@ bool isSaidInClosing(Problem problem)
 
 SignPanel::SignPanel(QWidget* parent)
     : QWidget(parent),
-      m_form(new FirstAssessor(this)),
+      m_formTitle(parts::text(this, "enrolTitle", "small")),
+      m_form(new AssessorForm(this)),
+      m_formNote(parts::text(this, "enrolNote", "small")),
       m_first(new PinField(QStringLiteral("first"), this)),
       m_second(new PinField(QStringLiteral("second"), this)),
       m_icon(new QLabel(this)),
@@ -49,7 +52,9 @@ SignPanel::SignPanel(QWidget* parent)
     auto* rows = new QVBoxLayout(this);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(space::kNear);
+    rows->addWidget(m_formTitle);
     rows->addWidget(m_form);
+    rows->addWidget(m_formNote);
     rows->addWidget(m_first);
     rows->addWidget(m_second);
     auto* line = new QHBoxLayout;
@@ -67,11 +72,11 @@ SignPanel::SignPanel(QWidget* parent)
             sign();
     });
     connect(m_second, &PinField::entered, this, &SignPanel::sign);
-    connect(m_form, &FirstAssessor::enrolPressed, this, &SignPanel::enrol);
+    connect(m_form, &AssessorForm::given, this, &SignPanel::enrol);
     connect(m_first, &PinField::edited, this, &SignPanel::chooseOther);
     for (PinField* field : {m_first, m_second})
         connect(field, &PinField::edited, this, &SignPanel::edited);
-    connect(m_form, &FirstAssessor::edited, this, &SignPanel::edited);
+    connect(m_form, &AssessorForm::edited, this, &SignPanel::edited);
     connect(this, &SignPanel::edited, this, [this] { tell(std::nullopt); });
     say();
     tell(std::nullopt);
@@ -79,12 +84,15 @@ SignPanel::SignPanel(QWidget* parent)
 
 void SignPanel::say()
 {
-    m_form->say();
+    m_formTitle->setText(tr("No assessor is enrolled yet. Enrol yourself to sign."));
+    m_formNote->setText(tr("The PIN keeps others from signing in your name by mistake; this computer's own "
+                           "accounts protect the records."));
+    m_form->setAction(tr("Enrol"));
     m_first->say(tr("Assessor"));
     m_second->say(tr("Second assessor, for the last attempt"));
     //: An assessor puts their name to a check-off.
     parts::say(m_sign, tr("Sign"));
-    tell(m_fault);
+    sayWhatIsWrong();
 }
 
 void SignPanel::showState(const CheckOffState& state)
@@ -96,19 +104,20 @@ void SignPanel::showState(const CheckOffState& state)
     m_needsSecond = state.open->needsSecondAssessor;
     m_first->showAssessors(state.desk.assessors);
     m_second->showAssessors(state.desk.assessors);
-    m_form->setVisible(m_enrols);
+    for (QWidget* ofForm : std::initializer_list<QWidget*>{m_formTitle, m_form, m_formNote})
+        ofForm->setVisible(m_enrols);
+    m_form->setBusy(state.saving);
     m_first->setVisible(!m_enrols);
     m_sign->setVisible(!m_enrols);
     m_second->setVisible(!m_enrols && m_needsSecond);
     if (enrolled) {
         // They typed their PIN a moment ago: one press is left.
         m_first->choose(state.desk.assessors.front().id);
-        m_first->setPin(m_form->pin());
+        m_first->setPin(m_enrolledPin);
+        m_enrolledPin.clear();
         m_form->clear();
         m_sign->setFocus();
     }
-    if (state.desk.assessors.size() == 1)
-        m_first->choose(state.desk.assessors.front().id);
     m_assessors = state.desk.assessors;
     chooseOther();
 }
@@ -128,15 +137,47 @@ void SignPanel::chooseOther()
 void SignPanel::tell(const std::optional<Fault>& fault)
 {
     m_fault = fault;
-    m_sentence->setText(fault ? sentenceOf(*fault) : QString());
-    m_sentence->setVisible(fault.has_value());
-    m_icon->setVisible(fault.has_value());
+    m_untyped = nullptr;
+    sayWhatIsWrong();
     const bool ofPin = fault && (fault->problem == Problem::PinWrong || fault->problem == Problem::PinHeld);
     m_first->setWrong(ofPin);
-    if (!ofPin)
+    if (!fault)
         return;
-    forgetPins();
-    m_first->focusPin();
+    if (ofPin)
+        forgetPins();
+    const bool ofSecond =
+        fault->problem == Problem::SecondAssessorMissing || fault->problem == Problem::SameAssessor;
+    if (ofSecond)
+        m_second->focusPin();
+    else if (ofPin || fault->problem == Problem::AssessorUnknown)
+        m_first->focusPin();
+}
+
+// An empty PIN is no wrong one: it uses up no try.
+void SignPanel::askForPin(PinField* field)
+{
+    m_fault.reset();
+    m_untyped = field;
+    sayWhatIsWrong();
+    field->focusPin();
+}
+
+void SignPanel::sayWhatIsWrong()
+{
+    QString words;
+    if (m_fault)
+        words = sentenceOf(*m_fault);
+    else if (m_untyped)
+        //: %1 is an assessor's name.
+        words = tr("To sign, type the PIN of %1.").arg(m_untyped->assessorName());
+    m_sentence->setText(words);
+    m_sentence->setVisible(!words.isEmpty());
+    m_icon->setVisible(!words.isEmpty());
+    if (words.isEmpty())
+        return;
+    QAccessibleEvent event(m_sentence, QAccessible::Alert);
+    QAccessible::updateAccessibility(&event);
+    Q_EMIT spoke(words);
 }
 
 void SignPanel::setScheme(const Scheme& scheme)
@@ -164,19 +205,23 @@ void SignPanel::sign()
 {
     if (m_first->assessor() == 0)
         return tell(Fault{Problem::AssessorUnknown, {}, {}, 0.0, 0.0});
-    if (m_needsSecond && (m_second->assessor() == 0 || m_second->pin().isEmpty()))
+    if (m_first->pin().isEmpty())
+        return askForPin(m_first);
+    if (m_needsSecond && m_second->assessor() == 0)
         return tell(Fault{Problem::SecondAssessorMissing, {}, {}, 0.0, 0.0});
+    if (m_needsSecond && m_second->pin().isEmpty())
+        return askForPin(m_second);
     Q_EMIT signAsked(m_first->assessor(), m_first->pin(), m_needsSecond ? m_second->assessor() : 0,
                      m_needsSecond ? m_second->pin() : QString());
 }
 
-void SignPanel::enrol()
+// The form has emptied its PINs and waits for them again.
+void SignPanel::enrol(const QString& name, const QString& pin, const QString& again)
 {
-    if (!m_form->pinsAgree()) {
-        tell(Fault{Problem::PinsDiffer, {}, {}, 0.0, 0.0});
-        return m_form->focusPin();
-    }
-    Q_EMIT enrolAsked(m_form->name(), m_form->pin());
+    if (pin != again)
+        return tell(Fault{Problem::PinsDiffer, {}, {}, 0.0, 0.0});
+    m_enrolledPin = pin;
+    Q_EMIT enrolAsked(name, pin);
 }
 
 }  // namespace fb

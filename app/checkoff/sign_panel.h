@@ -1,5 +1,6 @@
 // The end of a check-off: the assessor and, on a last attempt, a second one prove their PINs and sign; where
-// nobody is enrolled yet, the first one is. What is wrong is said beside the fields in one sentence.
+// nobody is enrolled yet, the first one is. What is wrong or missing is said beside the fields in one
+// sentence, to a screen reader too, and what it speaks of has the focus.
 #pragma once
 
 #include <QWidget>
@@ -14,7 +15,7 @@ class QPushButton;
 
 namespace fb {
 
-class FirstAssessor;
+class AssessorForm;
 class PinField;
 
 class SignPanel : public QWidget {
@@ -34,11 +35,14 @@ Q_SIGNALS:
     // second 0: none is needed.
     void signAsked(qint64 first, const QString& pin, qint64 second, const QString& secondPin);
     void enrolAsked(const QString& name, const QString& pin);
-    void edited();  // what was told is out of date
+    void edited();                     // what was told is out of date
+    void spoke(const QString& words);  // to a screen reader
 
 private:
     void sign();
-    void enrol();
+    void enrol(const QString& name, const QString& pin, const QString& again);
+    void askForPin(PinField* field);
+    void sayWhatIsWrong();
     void chooseOther();
 
     std::vector<Assessor> m_assessors;
@@ -46,8 +50,12 @@ private:
     bool m_needsSecond = false;
     bool m_enrols = false;
     std::optional<Fault> m_fault;
+    PinField* m_untyped = nullptr;  // its PIN is asked for
+    QString m_enrolledPin;          // typed a moment ago
     Scheme m_scheme;
-    FirstAssessor* m_form;
+    QLabel* m_formTitle;
+    AssessorForm* m_form;
+    QLabel* m_formNote;
     PinField* m_first;
     PinField* m_second;
     QLabel* m_icon;

@@ -29,7 +29,7 @@ QString titleOf(SaveKind kind)
     switch (kind) {
     case SaveKind::Csv:
     case SaveKind::Json: return DialogsWords::tr("Save the file as");
-    case SaveKind::Pdf: return DialogsWords::tr("Save the sheet as PDF");
+    case SaveKind::Pdf: return DialogsWords::tr("Save as PDF");
     case SaveKind::Svg:
     case SaveKind::Png: return DialogsWords::tr("Save the picture as");
     case SaveKind::Records: return DialogsWords::tr("Save the backup as");
@@ -91,6 +91,12 @@ QString SystemDialogs::askSaveFile(QWidget* parent, const QString& suggestedName
     if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty())
         return {};
     return dialog.selectedFiles().constFirst();
+}
+
+QString SystemDialogs::askBackupFile(QWidget* parent, const QString& folder)
+{
+    return QFileDialog::getOpenFileName(parent, DialogsWords::tr("Choose a backup"), folder,
+                                        dialogs_detail::filterOf(SaveKind::Records));
 }
 
 }  // namespace fb

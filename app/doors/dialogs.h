@@ -33,6 +33,8 @@ public:
     // A file to write, with the ending of its kind; the system has asked before it names one that is there.
     [[nodiscard]] virtual QString askSaveFile(QWidget* parent, const QString& suggestedName,
                                               SaveKind kind) = 0;
+    // A backup to read; looked for in that folder first.
+    [[nodiscard]] virtual QString askBackupFile(QWidget* parent, const QString& folder) = 0;
 };
 
 class SystemDialogs : public Dialogs {
@@ -42,6 +44,7 @@ public:
     [[nodiscard]] QString askSheetFile(QWidget* parent) override;
     [[nodiscard]] QString askMarksFile(QWidget* parent) override;
     [[nodiscard]] QString askSaveFile(QWidget* parent, const QString& suggestedName, SaveKind kind) override;
+    [[nodiscard]] QString askBackupFile(QWidget* parent, const QString& folder) override;
 };
 
 // How the name of a file of that kind ends, without the point.

@@ -76,6 +76,21 @@ struct RunningCheckOff {
     QDateTime begunAt;             // UTC
 };
 
+// A backup, looked into.
+struct BackupOnFile {
+    QString file;
+    QDateTime lastAt;    // UTC, of the log's last entry: what came after it is not in it
+    qint64 entries = 0;  // of the log
+    int students = 0;
+    int checkOffs = 0;  // signed
+};
+
+// A backup now stands in the place of the records.
+struct PutBack {
+    BackupOnFile backup;
+    QString aside;  // where what stood there before lies, whole; empty: nothing stood there
+};
+
 // What the desk of the check-off shows.
 struct Desk {
     std::vector<SheetOnFile> sheets;
@@ -85,6 +100,8 @@ struct Desk {
     std::optional<RunningCheckOff> running;
     std::optional<Fault> told;  // what was lost or put aside when the records were opened
     QString lastBackup;         // file; empty: none
+    // After a damage, while the fresh records hold nobody and nothing: what may be put in their place.
+    std::optional<BackupOnFile> offered;
 };
 
 // A PIN was proved in this process a moment ago. Only a keeper makes one.
@@ -204,7 +221,16 @@ public:
                        const std::shared_ptr<LongWork>& work, QObject* asker, Then<bool> then) = 0;
     virtual void backup(const QString& file, const std::shared_ptr<LongWork>& work, QObject* asker,
                         Then<bool> then) = 0;
+    // Puts a checked copy of the backup in the place of the records, and those aside, whole. At any moment,
+    // a crash included, one of the two stands there. Once anybody is enrolled in the records it takes one who
+    // is proved. Its own fault changes nothing: CheckOffRunning, FileNotReadable, NotAStore, StoreTooNew,
+    // StoreBroken and ChainBroken (of the backup), NotPutBack. Cancelled in time: NotPutBack.
+    virtual void putBack(const QString& file, const std::optional<Proof>& by,
+                         const std::shared_ptr<LongWork>& work, QObject* asker, Then<PutBack> then) = 0;
     virtual void verify(const std::shared_ptr<LongWork>& work, QObject* asker, Then<Verified> then) = 0;
+    // Looks into a backup, quickly and without touching it: FileNotReadable, NotAStore, StoreTooNew,
+    // StoreBroken.
+    virtual void lookInto(const QString& file, QObject* asker, Then<BackupOnFile> then) = 0;
 };
 
 }  // namespace fb

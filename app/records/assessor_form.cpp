@@ -1,19 +1,24 @@
 #include "app/records/assessor_form.h"
 
 #include <QEvent>
+#include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
 #include <QPushButton>
 #include <QVBoxLayout>
-#include <array>
-#include <utility>
 
 #include "app/lock/pin.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
 
 namespace fb {
+
+namespace assessor_form_detail {
+
+constexpr int kLongest = 64;
+
+}  // namespace assessor_form_detail
 
 AssessorForm::AssessorForm(QWidget* parent)
     : QWidget(parent),
@@ -30,26 +35,43 @@ AssessorForm::AssessorForm(QWidget* parent)
     m_pin->setObjectName(QStringLiteral("enrolPin"));
     m_again->setObjectName(QStringLiteral("enrolAgain"));
     setFocusProxy(m_name);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::kTight);
-    const std::array<std::pair<QLabel*, QLineEdit*>, 3> fields{
-        {{m_nameName, m_name}, {m_pinName, m_pin}, {m_againName, m_again}}};
-    for (const auto& [name, field] : fields) {
-        column->addWidget(name);
-        column->addWidget(field);
-        column->addSpacing(space::kNear);
-        connect(field, &QLineEdit::returnPressed, this, &AssessorForm::give);
+    for (QLineEdit* field : {m_name, m_pin, m_again}) {
+        field->setMaxLength(assessor_form_detail::kLongest);
+        connect(field, &QLineEdit::returnPressed, this, &AssessorForm::goOn);
+        connect(field, &QLineEdit::textEdited, this, &AssessorForm::edited);
     }
     for (QLineEdit* pin : {m_pin, m_again}) {
         pin->setEchoMode(QLineEdit::Password);
         pin->setInputMethodHints(Qt::ImhHiddenText | Qt::ImhSensitiveData | Qt::ImhNoPredictiveText);
     }
+    connect(m_action, &QPushButton::clicked, this, &AssessorForm::give);
+    layOut();
+    say();
+}
+
+// Both PINs side by side: they are looked at together.
+void AssessorForm::layOut()
+{
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(space::kTight);
+    column->addWidget(m_nameName);
+    column->addWidget(m_name);
+    column->addSpacing(space::kNear);
+    auto* pins = new QGridLayout;
+    pins->setHorizontalSpacing(space::kNear);
+    pins->setVerticalSpacing(space::kTight);
+    pins->addWidget(m_pinName, 0, 0, Qt::AlignBottom);
+    pins->addWidget(m_againName, 0, 1, Qt::AlignBottom);
+    pins->addWidget(m_pin, 1, 0);
+    pins->addWidget(m_again, 1, 1);
+    pins->setColumnStretch(0, 1);
+    pins->setColumnStretch(1, 1);
+    column->addLayout(pins);
+    column->addSpacing(space::kNear);
     column->addWidget(m_hint);
     column->addSpacing(space::kNear);
     column->addWidget(m_action, 0, Qt::AlignLeading);
-    connect(m_action, &QPushButton::clicked, this, &AssessorForm::give);
-    say();
 }
 
 void AssessorForm::say()
@@ -88,6 +110,15 @@ void AssessorForm::clear()
 
 void AssessorForm::focusFirst() { m_name->setFocus(); }
 
+void AssessorForm::goOn()
+{
+    for (QLineEdit* field : {m_name, m_pin, m_again}) {
+        if (field->text().isEmpty())
+            return field->setFocus();
+    }
+    give();
+}
+
 void AssessorForm::give()
 {
     if (!m_action->isEnabled())
@@ -97,7 +128,7 @@ void AssessorForm::give()
     m_pin->clear();
     m_again->clear();
     (m_name->text().trimmed().isEmpty() ? m_name : m_pin)->setFocus();
-    Q_EMIT given(m_name->text(), pin, again);
+    Q_EMIT given(m_name->text().simplified(), pin, again);
 }
 
 }  // namespace fb

@@ -1,5 +1,5 @@
-// Enrols an assessor: a name, and the PIN twice. What was typed stays when something is wrong with it, but
-// for the PINs.
+// Enrols an assessor: a name, and the PIN twice. Enter goes on to what is still empty and then gives. What
+// was typed stays when something is wrong with it, but for the PINs.
 #pragma once
 
 #include <QWidget>
@@ -23,12 +23,15 @@ public:
 
 Q_SIGNALS:
     void given(const QString& name, const QString& pin, const QString& again);
+    void edited();
 
 protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    void layOut();
     void say();
+    void goOn();
     void give();
 
     QLabel* m_nameName;

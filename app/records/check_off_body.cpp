@@ -83,7 +83,7 @@ CheckOffHead::CheckOffHead(const OpenedCheckOff& opened, const Scheme& scheme, Q
     addOutcome(*column, opened, scheme);
     column->addWidget(parts::rule(this));
     addFacts(*column, opened);
-    const QStringList practise = practiceOf(opened.result, opened.run.answers());
+    const QStringList practise = practiceOf(opened.result, opened.run.answers(), opened.run.observations());
     if (!practise.isEmpty()) {
         column->addWidget(parts::rule(this));
         column->addWidget(words(this, "openedPractise", tr("What to practise"), "small"));
@@ -217,7 +217,9 @@ void CheckOffBody::addSteps(QVBoxLayout& column, const OpenedCheckOff& opened, c
         row->addWidget(words(this, "openedBreach", breachSentence(breach)), 1);
         column.addLayout(row);
     }
-    if (opened.file.sheet.sheet.steps.empty())
+    // Ended before its time: what nobody rated was not reached.
+    const bool endedEarly = opened.result.decision.outcome <= Outcome::StoppedSafety;
+    if (opened.file.sheet.sheet.steps.empty() || (endedEarly && opened.run.observations().empty()))
         return;
     column.addWidget(parts::rule(this));
     column.addWidget(words(this, "openedSteps", tr("On the manikin"), "request"));
@@ -228,6 +230,8 @@ void CheckOffBody::addSteps(QVBoxLayout& column, const OpenedCheckOff& opened, c
     column.addLayout(grid);
     std::optional<StepGroup> group;
     for (const SheetStep& step : opened.file.sheet.sheet.steps) {
+        if (endedEarly && !opened.run.seen(step.step))
+            continue;
         if (group != groupOf(step.step)) {
             group = groupOf(step.step);
             constexpr int kAcross = 3;

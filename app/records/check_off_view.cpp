@@ -1,6 +1,5 @@
 #include "app/records/check_off_view.h"
 
-#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPointer>
@@ -18,7 +17,7 @@
 namespace fb {
 
 CheckOffView::CheckOffView(RecordsPresenter& presenter, Dialogs& dialogs, QWidget* parent)
-    : QWidget(parent),
+    : RecordView("openedScroll", parent),
       m_presenter(presenter),
       m_dialogs(dialogs),
       m_back(parts::button(this, "openedBack")),
@@ -26,7 +25,6 @@ CheckOffView::CheckOffView(RecordsPresenter& presenter, Dialogs& dialogs, QWidge
       m_print(parts::button(this, "openedPrint")),
       m_save(parts::button(this, "openedSave")),
       m_working(parts::text(this, "openedWorking", "small")),
-      m_scroll(new QScrollArea(this)),
       m_practice(new RemediationPanel(presenter, this))
 {
     layOut();
@@ -51,11 +49,6 @@ void CheckOffView::layOut()
     rows->addLayout(top);
     rows->addWidget(m_working);
     rows->addWidget(parts::rule(this));
-    m_scroll->setObjectName(QStringLiteral("openedScroll"));
-    m_scroll->setFrameShape(QFrame::NoFrame);
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_scroll->setFocusPolicy(Qt::NoFocus);
     auto* whole = new QWidget;
     m_columns = new QHBoxLayout(whole);
     m_columns->setContentsMargins(0, space::kNear, space::kNear, 0);
@@ -65,9 +58,8 @@ void CheckOffView::layOut()
     m_leading->addWidget(m_practice);
     m_leading->addStretch(1);
     m_columns->addLayout(m_leading, 1);
-    m_scroll->setWidget(whole);
-    parts::followFocus(m_scroll);
-    rows->addWidget(m_scroll, 1);
+    scroller()->setWidget(whole);
+    rows->addWidget(scroller(), 1);
 }
 
 void CheckOffView::say()
@@ -77,23 +69,6 @@ void CheckOffView::say()
     m_print->setAccessibleName(tr("Print the feedback sheet again"));
     parts::say(m_save, tr("Save as PDF…"));
     m_save->setAccessibleName(tr("Save the feedback sheet as PDF again"));
-}
-
-void CheckOffView::changeEvent(QEvent* event)
-{
-    QWidget::changeEvent(event);
-    if (event->type() != QEvent::LanguageChange)
-        return;
-    say();
-    if (m_shown)
-        rebuild();
-}
-
-void CheckOffView::setScheme(const Scheme& scheme)
-{
-    m_scheme = scheme;
-    if (m_shown)
-        rebuild();
 }
 
 void CheckOffView::showState(const RecordsState& state)
@@ -133,8 +108,8 @@ void CheckOffView::rebuild()
     m_name->setText(fullName(student.given, student.family));
     delete m_head;
     delete m_body;
-    m_head = new CheckOffHead(*m_shown, m_scheme);
-    m_body = new CheckOffBody(*m_shown, m_scheme);
+    m_head = new CheckOffHead(*m_shown, scheme());
+    m_body = new CheckOffBody(*m_shown, scheme());
     m_leading->insertWidget(0, m_head);
     m_columns->addWidget(m_body, 1);
     connect(m_body, &CheckOffBody::replayAsked, &m_presenter, &RecordsPresenter::replay);

@@ -8,6 +8,7 @@
 #include "app/look/style.h"
 #include "app/practice/parts.h"
 #include "app/records/assessor_form.h"
+#include "app/records/backup_words.h"
 #include "app/records/pin_form.h"
 
 namespace fb {
@@ -16,6 +17,7 @@ GatePage::GatePage(RecordsPresenter& presenter, QWidget* parent)
     : QWidget(parent),
       m_presenter(presenter),
       m_title(parts::text(this, "gateTitle", "title")),
+      m_putBack(parts::text(this, "gatePutBack")),
       m_why(parts::text(this, "gateWhy")),
       m_pin(new PinForm("gate", this)),
       m_enrol(new AssessorForm(this)),
@@ -26,6 +28,7 @@ GatePage::GatePage(RecordsPresenter& presenter, QWidget* parent)
     column->setContentsMargins(0, space::kBroad, 0, space::kApart);
     column->setSpacing(space::kApart);
     column->addWidget(m_title);
+    column->addWidget(m_putBack);
     column->addWidget(m_why);
     column->addWidget(m_pin);
     column->addWidget(m_enrol);
@@ -84,14 +87,23 @@ void GatePage::showState(const RecordsState& state)
     switch (state.gate) {
     case RecordsGate::Reading: m_why->setText(tr("The records are being opened.")); break;
     case RecordsGate::NobodyEnrolled:
-        m_why->setText(tr("Nobody is enrolled as an assessor yet. The first assessor chooses a PIN here; "
-                          "check-offs are signed with it, and it opens these records."));
+        m_why->setText(
+            state.isOffered
+                ? tr("The records were damaged, and empty ones were begun. As long as nobody is enrolled, "
+                     "their "
+                     "last backup can be put back under “Check-off”. To go on without it, the first assessor "
+                     "chooses a PIN here; check-offs are signed with it, and it opens these records.")
+                : tr("Nobody is enrolled as an assessor yet. The first assessor chooses a PIN here; "
+                     "check-offs are signed with it, and it opens these records."));
         break;
     case RecordsGate::Locked:
         m_why->setText(tr("The results of all students lie behind this page. An assessor’s PIN opens them."));
         break;
     case RecordsGate::Open: break;
     }
+    m_putBack->setVisible(state.putBack.has_value());
+    if (state.putBack)
+        m_putBack->setText(putBackText(*state.putBack));
     m_pin->setAssessors(state.assessors);
     m_pin->setBusy(state.asking);
     m_pin->setHeld(state.heldSeconds);

@@ -29,6 +29,7 @@ private:
     RecordsPresenter& m_presenter;
     RecordsGate m_shown = RecordsGate::Open;
     QLabel* m_title;
+    QLabel* m_putBack;
     QLabel* m_why;
     PinForm* m_pin;
     AssessorForm* m_enrol;

@@ -1,6 +1,5 @@
 #include "app/records/history_view.h"
 
-#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
@@ -30,21 +29,14 @@ QLabel* iconLabel(QWidget* parent)
 using namespace history_view_detail;
 
 HistoryView::HistoryView(RecordsPresenter& presenter, QWidget* parent)
-    : QWidget(parent),
+    : RecordView("historyScroll", parent),
       m_presenter(presenter),
       m_back(parts::button(this, "historyBack")),
       m_name(parts::text(this, "historyName", "title")),
       m_about(parts::text(this, "historyAbout", "small")),
       m_icon(iconLabel(this)),
-      m_standing(parts::text(this, "historyStanding")),
-      m_scroll(new QScrollArea(this))
+      m_standing(parts::text(this, "historyStanding"))
 {
-    m_scroll->setObjectName(QStringLiteral("historyScroll"));
-    m_scroll->setFrameShape(QFrame::NoFrame);
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_scroll->setFocusPolicy(Qt::NoFocus);
-    parts::followFocus(m_scroll);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(space::kNear);
@@ -60,29 +52,12 @@ HistoryView::HistoryView(RecordsPresenter& presenter, QWidget* parent)
     standing->addWidget(m_standing, 1);
     column->addLayout(standing);
     column->addWidget(parts::rule(this));
-    column->addWidget(m_scroll, 1);
+    column->addWidget(scroller(), 1);
     connect(m_back, &QPushButton::clicked, &m_presenter, &RecordsPresenter::back);
     say();
 }
 
 void HistoryView::say() { parts::say(m_back, tr("Back")); }
-
-void HistoryView::changeEvent(QEvent* event)
-{
-    QWidget::changeEvent(event);
-    if (event->type() != QEvent::LanguageChange)
-        return;
-    say();
-    if (m_shown)
-        rebuild();
-}
-
-void HistoryView::setScheme(const Scheme& scheme)
-{
-    m_scheme = scheme;
-    if (m_shown)
-        rebuild();
-}
 
 void HistoryView::showState(const RecordsState& state)
 {
@@ -111,7 +86,7 @@ void HistoryView::rebuild()
         const Standing standing = m_shown->where->standing;
         //: %1 title of a sheet, %2 where the student stands on it.
         m_standing->setText(tr("%1: %2.").arg(m_shown->sheetTitle, standingName(*m_shown->where)));
-        m_icon->setPixmap(pixmapFor(iconOfStanding(standing), colourOfStanding(standing, m_scheme),
+        m_icon->setPixmap(pixmapFor(iconOfStanding(standing), colourOfStanding(standing, scheme()),
                                     parts::scaled(this, kHistoryIcon), devicePixelRatioF()));
     }
     auto* whole = new QWidget;
@@ -126,7 +101,7 @@ void HistoryView::rebuild()
     for (const CheckOffLine& line : m_shown->attempts)
         rows->addWidget(attempt(line, whole));
     rows->addStretch(1);
-    m_scroll->setWidget(whole);
+    scroller()->setWidget(whole);
 }
 
 QWidget* HistoryView::attempt(const CheckOffLine& line, QWidget* parent)
@@ -136,7 +111,7 @@ QWidget* HistoryView::attempt(const CheckOffLine& line, QWidget* parent)
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(space::kNear);
     QLabel* icon = iconLabel(whole);
-    icon->setPixmap(pixmapFor(iconOfOutcome(line.outcome), colourOfOutcome(line.outcome, m_scheme),
+    icon->setPixmap(pixmapFor(iconOfOutcome(line.outcome), colourOfOutcome(line.outcome, scheme()),
                               parts::scaled(this, kHistoryIcon), devicePixelRatioF()));
     row->addWidget(icon, 0, Qt::AlignTop);
     auto* words = new QVBoxLayout;
@@ -179,7 +154,7 @@ QString HistoryView::between(const CheckOffLine& line) const
 
 void HistoryView::focusFirst()
 {
-    auto* open = m_scroll->widget() ? m_scroll->widget()->findChild<QPushButton*>() : nullptr;
+    auto* open = scroller()->widget() ? scroller()->widget()->findChild<QPushButton*>() : nullptr;
     (open ? open : m_back)->setFocus();
 }
 

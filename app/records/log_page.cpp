@@ -2,6 +2,7 @@
 
 #include <QComboBox>
 #include <QEvent>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
@@ -13,6 +14,7 @@
 #include "app/look/icons.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
+#include "app/records/put_back_panel.h"
 #include "app/records/records_look.h"
 
 namespace fb {
@@ -27,6 +29,8 @@ LogPage::LogPage(RecordsPresenter& presenter, Dialogs& dialogs, QWidget* parent)
       m_backupTitle(parts::text(this, "backupTitle", "request")),
       m_backupText(parts::text(this, "backupText")),
       m_backup(parts::button(this, "backup")),
+      m_choose(parts::button(this, "chooseBackup")),
+      m_putBack(new PutBackPanel(this)),
       m_exportTitle(parts::text(this, "exportTitle", "request")),
       m_exportText(parts::text(this, "exportText")),
       m_sheet(new QComboBox(this)),
@@ -48,6 +52,12 @@ LogPage::LogPage(RecordsPresenter& presenter, Dialogs& dialogs, QWidget* parent)
     say();
     connect(m_verify, &QPushButton::clicked, &m_presenter, &RecordsPresenter::verify);
     connect(m_backup, &QPushButton::clicked, this, &LogPage::backup);
+    connect(m_choose, &QPushButton::clicked, this, &LogPage::chooseBackup);
+    connect(m_putBack, &PutBackPanel::accepted, &m_presenter, &RecordsPresenter::putBack);
+    connect(m_putBack, &PutBackPanel::rejected, this, [this] {
+        m_choose->setFocus();
+        m_presenter.dropBackup();
+    });
     connect(m_gradebook, &QPushButton::clicked, this,
             [this] { write(ExportKind::GradebookCsv, SaveKind::Csv, tr("gradebook")); });
     connect(m_csv, &QPushButton::clicked, this,
@@ -109,7 +119,14 @@ QWidget* LogPage::fields()
     column->addWidget(m_verify, 0, Qt::AlignLeading);
     divide();
     section(m_backupTitle, m_backupText);
-    column->addWidget(m_backup, 0, Qt::AlignLeading);
+    auto* backups = new QHBoxLayout;
+    backups->setSpacing(space::kNear);
+    backups->addWidget(m_backup);
+    backups->addWidget(m_choose);
+    backups->addStretch(1);
+    column->addLayout(backups);
+    m_putBack->setMaximumWidth(parts::scaled(this, kReading));
+    column->addWidget(m_putBack);
     divide();
     section(m_exportTitle, m_exportText);
     column->addWidget(m_sheet, 0, Qt::AlignLeading);
@@ -134,6 +151,9 @@ void LogPage::say()
     m_backupTitle->setText(tr("Backup"));
     parts::say(m_backup, tr("Backup…"));
     m_backup->setAccessibleName(tr("Make a backup of all records"));
+    //: Asks for the file of a backup, and then whether it is to take the place of the records.
+    parts::say(m_choose, tr("Put a backup back…"));
+    m_putBack->say();
     m_exportTitle->setText(tr("Exports"));
     m_exportText->setText(tr("Exports name students and their results. Whoever has the file can read them."));
     m_sheet->setAccessibleName(tr("Check-offs of which sheet are exported"));
@@ -179,13 +199,14 @@ void LogPage::showState(const RecordsState& state)
     }
     m_backupText->setText(state.lastBackup.isEmpty() ? tr("No backup was made yet. Keep one on another disk.")
                                                      : tr("The last backup: %1").arg(state.lastBackup));
+    m_putBack->showState(state);
     m_cancel->setEnabled(true);
     showProgress(state);
 }
 
 void LogPage::showProgress(const RecordsState& state)
 {
-    for (QPushButton* each : {m_verify, m_backup, m_gradebook, m_csv, m_json})
+    for (QPushButton* each : {m_verify, m_backup, m_choose, m_gradebook, m_csv, m_json})
         each->setEnabled(!state.task);
     m_working->setVisible(state.task.has_value());
     const bool ended = state.done.has_value() && !state.task;
@@ -199,6 +220,7 @@ void LogPage::showProgress(const RecordsState& state)
         case LongTaskKind::Export: m_doing->setText(tr("The export is being written: %1.").arg(far)); break;
         case LongTaskKind::SavedSheet:
         case LongTaskKind::PrintedSheet: m_doing->setText(tr("A sheet is being made.")); break;
+        case LongTaskKind::PutBack: m_doing->setText(tr("The backup is being put back: %1.").arg(far)); break;
         }
         m_bar->setValue(state.task->percent);
         return;
@@ -215,14 +237,16 @@ void LogPage::showProgress(const RecordsState& state)
 QString LogPage::doneText(const LongTaskDone& done) const
 {
     if (done.cancelled)
-        return done.kind == LongTaskKind::Verify ? tr("Cancelled; nothing was found out.")
-                                                 : tr("Cancelled; no file was left behind.");
+        return done.kind == LongTaskKind::Verify    ? tr("Cancelled; nothing was found out.")
+               : done.kind == LongTaskKind::PutBack ? tr("Cancelled; nothing was changed.")
+                                                    : tr("Cancelled; no file was left behind.");
     switch (done.kind) {
     case LongTaskKind::Verify: return verifiedText(*done.verified);
     case LongTaskKind::Backup: return tr("The backup was made: %1").arg(done.file);
     case LongTaskKind::Export: return tr("The export was written: %1").arg(done.file);
     case LongTaskKind::SavedSheet: return tr("The sheet was saved: %1").arg(done.file);
     case LongTaskKind::PrintedSheet: return tr("The sheet was sent to the printer.");
+    case LongTaskKind::PutBack: break;  // which shuts the gate, and is told there
     }
     return {};
 }
@@ -230,7 +254,7 @@ QString LogPage::doneText(const LongTaskDone& done) const
 QString LogPage::verifiedText(const Verified& verified) const
 {
     if (!verified.whole)
-        return tr("The log follows, but the file of the records is damaged; restore the last backup.");
+        return tr("The log follows, but the file of the records is damaged; put a backup back.");
     const QString entries = tr("%n entry(ies) of the log", nullptr, static_cast<int>(verified.entries));
     const QString checkOffs = tr("%n check-off(s)", nullptr, static_cast<int>(verified.checkOffs));
     const QString answers = tr("%n answer(s)", nullptr, static_cast<int>(verified.answers));
@@ -249,6 +273,16 @@ void LogPage::backup()
         m_dialogs.askSaveFile(window(), tr("fingerbreadth backup %1").arg(day), SaveKind::Records);
     if (here && !file.isEmpty())
         m_presenter.backup(file);
+}
+
+void LogPage::chooseBackup()
+{
+    const QString last = m_presenter.state().lastBackup;
+    const QPointer<LogPage> here(this);
+    const QString file =
+        m_dialogs.askBackupFile(window(), last.isEmpty() ? QString() : QFileInfo(last).absolutePath());
+    if (here && !file.isEmpty())
+        m_presenter.chooseBackup(file);
 }
 
 void LogPage::write(ExportKind kind, SaveKind as, const QString& name)

@@ -1,5 +1,5 @@
-// The log and what leaves the records: verify, backup, exports; one at a time, with how far it is and a way
-// out.
+// The log, what leaves the records and what comes back: verify, backup, a backup put back, exports; one at a
+// time, with how far it is and a way out.
 #pragma once
 
 #include <QWidget>
@@ -13,6 +13,8 @@ class QProgressBar;
 class QPushButton;
 
 namespace fb {
+
+class PutBackPanel;
 
 class LogPage : public QWidget {
     Q_OBJECT
@@ -33,6 +35,7 @@ private:
     [[nodiscard]] QWidget* fields();
     void say();
     void backup();
+    void chooseBackup();
     void write(ExportKind kind, SaveKind as, const QString& name);
     [[nodiscard]] QString doneText(const LongTaskDone& done) const;
     [[nodiscard]] QString verifiedText(const Verified& verified) const;
@@ -47,6 +50,8 @@ private:
     QLabel* m_backupTitle;
     QLabel* m_backupText;
     QPushButton* m_backup;
+    QPushButton* m_choose;  // a backup to put back
+    PutBackPanel* m_putBack;
     QLabel* m_exportTitle;
     QLabel* m_exportText;
     QComboBox* m_sheet;

@@ -1,48 +1,34 @@
 #include "app/records/pin_form.h"
 
-#include <QComboBox>
 #include <QEvent>
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "app/look/style.h"
 #include "app/practice/parts.h"
+#include "app/records/pin_field.h"
 
 namespace fb {
 
 PinForm::PinForm(const char* name, QWidget* parent)
     : QWidget(parent),
-      m_whoName(parts::text(this, "pinFormWho", "small")),
-      m_who(new QComboBox(this)),
-      m_pinName(parts::text(this, "pinFormPin", "small")),
-      m_pin(new QLineEdit(this)),
+      m_field(new PinField(QLatin1String(name), this)),
       m_action(parts::mainButton(this, "")),
       m_wait(parts::text(this, "pinFormWait", "small"))
 {
     const QString begun = QLatin1String(name);
     setObjectName(begun);
-    m_who->setObjectName(begun + QStringLiteral("Who"));
-    m_pin->setObjectName(begun + QStringLiteral("Pin"));
     m_action->setObjectName(begun + QStringLiteral("Action"));
-    setFocusProxy(m_pin);
-    m_pin->setEchoMode(QLineEdit::Password);
-    m_pin->setInputMethodHints(Qt::ImhHiddenText | Qt::ImhSensitiveData | Qt::ImhNoPredictiveText);
-    m_who->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    setFocusProxy(m_field);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(space::kTight);
-    column->addWidget(m_whoName);
-    column->addWidget(m_who);
-    column->addSpacing(space::kNear);
-    column->addWidget(m_pinName);
-    column->addWidget(m_pin);
-    column->addSpacing(space::kNear);
+    column->setSpacing(space::kNear);
+    column->addWidget(m_field);
     column->addWidget(m_action, 0, Qt::AlignLeading);
     column->addWidget(m_wait);
-    connect(m_pin, &QLineEdit::returnPressed, this, &PinForm::give);
-    connect(m_pin, &QLineEdit::textChanged, this, &PinForm::enable);
+    connect(m_field, &PinField::entered, this, &PinForm::give);
+    connect(m_field, &PinField::edited, this, &PinForm::enable);
     connect(m_action, &QPushButton::clicked, this, &PinForm::give);
     say();
     setHeld(0);
@@ -50,11 +36,7 @@ PinForm::PinForm(const char* name, QWidget* parent)
 
 void PinForm::say()
 {
-    //: Which assessor.
-    m_whoName->setText(tr("Who"));
-    m_who->setAccessibleName(tr("Assessor"));
-    m_pinName->setText(tr("PIN"));
-    m_pin->setAccessibleName(tr("PIN of the assessor"));
+    m_field->say(tr("Assessor"));
     parts::say(m_action, m_words);
     setHeld(m_held);
 }
@@ -68,20 +50,13 @@ void PinForm::changeEvent(QEvent* event)
 
 void PinForm::setAssessors(const std::vector<Assessor>& assessors)
 {
-    std::vector<Assessor> shown;
-    for (int i = 0; i < m_who->count(); ++i)
-        shown.push_back({m_who->itemData(i).toLongLong(), m_who->itemText(i)});
-    if (shown == assessors)
-        return;
-    const qint64 chosen = m_who->currentData().toLongLong();
-    m_who->clear();
-    for (const Assessor& each : assessors)
-        m_who->addItem(each.name, each.id);
-    choose(chosen);
+    m_field->showAssessors(assessors);
+    if (m_field->assessor() == 0 && !assessors.empty())
+        m_field->choose(assessors.front().id);
     enable();
 }
 
-void PinForm::choose(qint64 assessor) { m_who->setCurrentIndex(std::max(0, m_who->findData(assessor))); }
+void PinForm::choose(qint64 assessor) { m_field->choose(assessor); }
 
 void PinForm::setAction(const QString& words)
 {
@@ -106,23 +81,27 @@ void PinForm::setHeld(int seconds)
 
 void PinForm::enable()
 {
-    m_action->setEnabled(!m_busy && m_held == 0 && m_who->count() > 0 && !m_pin->text().isEmpty());
+    m_action->setEnabled(!m_busy && m_held == 0 && m_field->assessor() != 0 && !isBlank());
 }
 
-void PinForm::clear() { m_pin->clear(); }
+void PinForm::clear()
+{
+    m_field->clearPin();
+    enable();
+}
 
-void PinForm::focusFirst() { m_pin->setFocus(); }
+void PinForm::focusFirst() { m_field->focusPin(); }
 
-bool PinForm::isBlank() const { return m_pin->text().isEmpty(); }
+bool PinForm::isBlank() const { return m_field->pin().isEmpty(); }
 
 void PinForm::give()
 {
     if (!m_action->isEnabled())
         return;
-    const QString pin = m_pin->text();
-    m_pin->clear();
-    m_pin->setFocus();
-    Q_EMIT given(m_who->currentData().toLongLong(), pin);
+    const QString pin = m_field->pin();
+    clear();
+    m_field->focusPin();
+    Q_EMIT given(m_field->assessor(), pin);
 }
 
 }  // namespace fb

@@ -1,5 +1,5 @@
-// Who, and the PIN: a small form that asks an assessor to prove it. After a wrong PIN the field is empty and
-// has the focus again; while the next try has to wait it says how long.
+// A name and its PIN with the button they open or sign by. After a wrong PIN the field is empty and has the
+// focus again; while the next try has to wait it says how long.
 #pragma once
 
 #include <QWidget>
@@ -7,12 +7,12 @@
 
 #include "app/doors/records.h"
 
-class QComboBox;
 class QLabel;
-class QLineEdit;
 class QPushButton;
 
 namespace fb {
+
+class PinField;
 
 class PinForm : public QWidget {
     Q_OBJECT
@@ -21,7 +21,7 @@ public:
     // The name begins the names of its parts, so that two forms can be told apart.
     explicit PinForm(const char* name, QWidget* parent = nullptr);
 
-    void setAssessors(const std::vector<Assessor>& assessors);  // keeps the chosen one
+    void setAssessors(const std::vector<Assessor>& assessors);  // keeps the chosen one, else the first
     void setAction(const QString& words);
     void choose(qint64 assessor);
     void setBusy(bool busy);
@@ -41,10 +41,7 @@ private:
     void give();
     void enable();
 
-    QLabel* m_whoName;
-    QComboBox* m_who;
-    QLabel* m_pinName;
-    QLineEdit* m_pin;
+    PinField* m_field;
     QPushButton* m_action;
     QLabel* m_wait;
     QString m_words;

@@ -42,6 +42,7 @@ void RecordsPresenter::enter()
                            m_state.gate =
                                desk.assessors.empty() ? RecordsGate::NobodyEnrolled : RecordsGate::Locked;
                            m_state.assessors = desk.assessors;
+                           m_state.isOffered = desk.offered.has_value();
                            if (desk.told)
                                m_state.notice = desk.told;
                        }));
@@ -74,6 +75,7 @@ void RecordsPresenter::shut(RecordsGate gate)
     fresh.heldSeconds = m_state.heldSeconds;
     fresh.task = m_state.task;
     fresh.done = m_state.done;
+    fresh.putBack = m_state.putBack;
     m_state = std::move(fresh);
     if (!m_heldUntil)
         m_tick.stop();
@@ -165,6 +167,7 @@ void RecordsPresenter::letIn(const Proof& proof)
     m_proof = proof;
     m_state.gate = RecordsGate::Open;
     m_state.who = proof.assessor;
+    m_state.putBack.reset();
     m_usedAt = m_clock.steady();
     m_usedAtWall = m_clock.wall();
     m_tick.start();

@@ -63,6 +63,9 @@ public:
     void verify();
     void backup(const QString& file);
     void write(ExportKind kind, const QString& sheet, const QString& file);
+    void chooseBackup(const QString& file);  // and looks into it
+    void dropBackup();
+    void putBack();  // the chosen one, and shuts the gate: whoever opens it may be somebody else now
     void saveSheet(const QString& file);
     void printSheet(const std::shared_ptr<QPrinter>& printer);
     void cancel();

@@ -74,6 +74,46 @@ void RecordsPresenter::write(ExportKind kind, const QString& sheet, const QStrin
         m_records.write(kind, sheet, file, work, this, ending());
 }
 
+void RecordsPresenter::chooseBackup(const QString& file)
+{
+    if (m_state.gate != RecordsGate::Open || m_state.task)
+        return;
+    m_state.notice.reset();
+    m_state.chosenBackup.reset();
+    m_records.lookInto(
+        file, this, here<BackupOnFile>([this](const BackupOnFile& found) { m_state.chosenBackup = found; }));
+}
+
+void RecordsPresenter::dropBackup()
+{
+    m_state.chosenBackup.reset();
+    Q_EMIT changed();
+}
+
+void RecordsPresenter::putBack()
+{
+    if (!m_state.chosenBackup || !m_proof)
+        return;
+    const QString file = m_state.chosenBackup->file;
+    const auto work = begin(LongTaskKind::PutBack, file);
+    if (!work)
+        return;
+    m_records.putBack(file, m_proof, work, this, [this, work, file](const Result<PutBack>& done) {
+        if (!done && work->cancelled)
+            return end(LongTaskDone{LongTaskKind::PutBack, file, true, {}});
+        m_state.chosenBackup.reset();
+        if (!done)
+            return end(tl::unexpected(done.error()));
+        m_work.reset();
+        m_state.task.reset();
+        m_state.putBack = *done;
+        if (m_state.gate == RecordsGate::Reading)
+            Q_EMIT changed();
+        else
+            enter();
+    });
+}
+
 void RecordsPresenter::cancel()
 {
     if (m_work)

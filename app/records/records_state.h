@@ -28,7 +28,7 @@ struct StudentHistory {
     std::vector<CheckOffLine> attempts;   // oldest first, on any sheet
 };
 
-enum class LongTaskKind { Verify, Backup, Export, SavedSheet, PrintedSheet };
+enum class LongTaskKind { Verify, Backup, Export, SavedSheet, PrintedSheet, PutBack };
 
 struct LongTask {
     LongTaskKind kind{};
@@ -68,6 +68,10 @@ struct RecordsState {
     // The long work goes on when the gate is shut: it says nothing of anybody.
     std::optional<LongTask> task;
     std::optional<LongTaskDone> done;
+
+    bool isOffered = false;                    // after a damage the desk of the check-off offers a backup
+    std::optional<BackupOnFile> chosenBackup;  // behind the gate: looked into, and waits for a word
+    std::optional<PutBack> putBack;            // that was put back, which shut the gate
 };
 
 }  // namespace fb

@@ -6,6 +6,7 @@
 #include "app/doors/plate_hashes.h"
 #include "app/scene/by_hand_scene.h"
 #include "app/scene/target_scene.h"
+#include "app/words/site_words.h"
 
 namespace fb {
 
@@ -31,6 +32,23 @@ Scene sceneOf(const Replay& replay)
         return gradedScene(target, shown.graded->mark, shown.graded->grade);
     return isRuledOut(shown.graded->request) ? helpScene(target, HelpLevel::DrawnAndNamed)
                                              : targetScene(target);
+}
+
+// Many names on a plate of this size cover one another: areas that were not struck are drawn, and named for a
+// screen reader alone.
+Scene struckNamed(Scene scene, const Replay& replay)
+{
+    const auto& graded = replay.shown.graded;
+    const auto hazard = graded && replay.sameGrade ? graded->grade.hazard : std::nullopt;
+    const QString struck = hazard ? hazardName(*hazard) : QString();
+    for (SceneShape& shape : scene) {
+        const bool isArea = shape.role == Role::Strike || shape.role == Role::Near;
+        if (!isArea || shape.label == struck)
+            continue;
+        shape.description = spoken(shape);
+        shape.label.clear();
+    }
+    return scene;
 }
 
 bool isSameDrawing(const QString& recorded, View view)
@@ -81,7 +99,7 @@ Result<bool> fill(Replay& made, const OpenedCheckOff& opened, const Library& lib
     shown.target = std::make_shared<const Target>(*target);
     shown.picture = std::make_shared<const Picture>(
         Picture{*plate, movedInk(**plate, *map, answer.request.patient), answer.request.skinTone});
-    shown.scene = sceneOf(made);
+    shown.scene = struckNamed(sceneOf(made), made);
     return true;
 }
 
@@ -113,7 +131,7 @@ Replay replayOf(const OpenedCheckOff& opened, int item, const Library& library, 
 void retranslate(Replay& replay)
 {
     if (replay.shown.target)
-        replay.shown.scene = replay_detail::sceneOf(replay);
+        replay.shown.scene = replay_detail::struckNamed(replay_detail::sceneOf(replay), replay);
 }
 
 bool agree(const Answer& recorded, const Answer& again)

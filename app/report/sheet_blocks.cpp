@@ -14,6 +14,10 @@ QFont printed(Type type)
 {
     QFont font = fontOf(type, 1.0);
     font.setHintingPreference(QFont::PreferNoHinting);
+    // Set letter by letter: of ligatures ("Qu", "fi") whoever searches a PDF finds nothing. Scripts that must
+    // be shaped still are; of the title the letters join nothing and keep their kerning.
+    if (type != Type::Title)
+        font.setStyleStrategy(QFont::PreferNoShaping);
     // Of the two cuts of the display face the one for text, which a plain request may miss.
     if (font.families().front() == QLatin1String("EB Garamond"))
         font.setFamilies(QStringList{QStringLiteral("EB Garamond 12")} + font.families());

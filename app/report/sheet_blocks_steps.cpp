@@ -96,9 +96,12 @@ SheetBlocks stepBlocks(const FeedbackSheet& sheet, const SheetRoom& room)
     const SheetWords& words = sheet.words;
     if (words.steps.empty())
         return {};
-    SheetBlocks blocks{headingBlock(words.stepsHeading, room), headRow(words.seenColumns, room)};
-    for (const SheetStepWords& step : words.steps)
+    const auto head = std::make_shared<const SheetBlock>(headRow(words.seenColumns, room));
+    SheetBlocks blocks{headingBlock(words.stepsHeading, room), *head};
+    for (const SheetStepWords& step : words.steps) {
         blocks.push_back(step.mark ? stepRow(step, words.critical, room) : groupRow(step, room));
+        blocks.back().head = head;
+    }
     if (!words.held.isEmpty()) {
         blocks.push_back(textBlock(words.held, room));
         blocks.back().before = space::kApart;

@@ -27,6 +27,10 @@ SheetPages paginated(const std::vector<SheetBlock>& blocks, double pageHeight)
         if (!isTop && !isJoined && top + before + heightTogether(blocks, i) > pageHeight) {
             pages.emplace_back();
             top = 0.0;
+            if (const SheetBlock* head = blocks[i].head.get()) {
+                pages.back().push_back({head, 0.0});
+                top = head->height;
+            }
         } else {
             top += before;
         }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <functional>
+#include <memory>
 #include <vector>
 
 class QPainter;
@@ -14,6 +15,7 @@ struct SheetBlock {
     double before = 0.0;         // space above it; none at the top of a page
     bool staysWithNext = false;  // a heading never stands alone at the foot of a page
     std::function<void(QPainter&, double top)> paint;
+    std::shared_ptr<const SheetBlock> head{};  // stands above it again where it begins a page
 };
 
 struct PlacedBlock {

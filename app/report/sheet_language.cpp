@@ -1,5 +1,6 @@
 #include "app/report/sheet_language.h"
 
+#include <QDir>
 #include <QEvent>
 #include <QGuiApplication>
 #include <QThread>
@@ -97,6 +98,15 @@ void inLanguage(const QString& name, const std::function<void(Qt::LayoutDirectio
     errand->taken = true;
     lock.unlock();
     work(QGuiApplication::layoutDirection());
+}
+
+QStringList sheetLanguages()
+{
+    const QString before = QStringLiteral("fingerbreadth_");
+    QStringList names;
+    for (const QString& file : QDir(QStringLiteral(":/i18n")).entryList({before + QStringLiteral("*.qm")}))
+        names << file.mid(before.size()).chopped(3);
+    return names;
 }
 
 }  // namespace fb

@@ -4,6 +4,7 @@
 
 #include <QLocale>
 #include <QString>
+#include <QStringList>
 #include <functional>
 
 namespace fb {
@@ -15,5 +16,8 @@ namespace fb {
 // Were the window's thread not to come to it within some seconds (the program is closing), the work runs
 // in the asking thread and in the language of the moment.
 void inLanguage(const QString& name, const std::function<void(Qt::LayoutDirection direction)>& work);
+
+// Those a sheet can be written in, by their locale names.
+[[nodiscard]] QStringList sheetLanguages();
 
 }  // namespace fb

@@ -104,7 +104,7 @@ void addOutcome(SheetWords& words, const SheetFindings& found)
     //: Under the score: what was asked for.
     words.cut = SheetWordsText::tr("score; the cut is %1").arg(scoreText(found.file.sheet.sheet.cutPercent));
     words.practiceHeading = SheetWordsText::tr("What to practise");
-    words.practice = practiceOf(found.result, found.run.answers());
+    words.practice = practiceOf(found.result, found.run.answers(), found.run.observations());
     if (words.practice.isEmpty())
         words.practice = {SheetWordsText::tr("Nothing was off; keep it up.")};
     if (const auto rating = found.run.rating())
@@ -143,6 +143,9 @@ void addSteps(SheetWords& words, const SheetFindings& found)
     std::erase_if(steps, [&](const SheetStep& step) { return !belongs(step.step, sheet.protocol); });
     if (found.run.seen(ProcedureStep::Recap))
         steps.push_back({ProcedureStep::Recap, false});
+    // Ended before its time: what nobody rated was not reached.
+    if (found.result.decision.outcome <= Outcome::StoppedSafety)
+        std::erase_if(steps, [&](const SheetStep& step) { return !found.run.seen(step.step); });
     std::optional<StepGroup> group;
     for (const SheetStep& step : steps) {
         if (group != groupOf(step.step)) {

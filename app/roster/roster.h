@@ -16,8 +16,9 @@
 namespace fb {
 
 inline constexpr int kLongestRoster = 100000;  // rows: lab's choice
-inline constexpr int kMostExtraPercent = 300;  // more time for a student, four times in all: lab's choice
-inline constexpr int kLongestId = 100;         // letters: lab's choice
+// More time for a student, three times in all: as much as the records take.
+inline constexpr int kMostExtraPercent = 200;
+inline constexpr int kLongestId = 100;  // letters: lab's choice
 
 enum class RosterColumn { Id, Family, Given, FullName, Section, ExtraPercent, Language };
 inline constexpr int kRosterColumnCount = static_cast<int>(RosterColumn::Language) + 1;

@@ -184,7 +184,7 @@ QString rosterCounts(const std::vector<RosterRow>& rows, int passedOver)
     say(of(Kind::NoId), RosterWords::tr("%n without a usable id and left out", nullptr, of(Kind::NoId)));
     say(of(Kind::Nameless), RosterWords::tr("%n without a name and left out", nullptr, of(Kind::Nameless)));
     say(unclear, RosterWords::tr("%n with an extra time that is unclear", nullptr, unclear));
-    say(passedOver, RosterWords::tr("%n of another role and passed over", nullptr, passedOver));
+    say(passedOver, RosterWords::tr("%n of another role or to be deleted, passed over", nullptr, passedOver));
     return said.isEmpty() ? RosterWords::tr("No students") : said.join(QLatin1String(", "));
 }
 

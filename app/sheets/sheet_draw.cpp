@@ -2,7 +2,6 @@
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
-#include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QRadioButton>
@@ -54,41 +53,22 @@ SheetDraw::SheetDraw(QWidget* parent)
 
 void SheetDraw::layOut()
 {
-    constexpr int kNames = 280;
-    auto* grid = new QGridLayout(this);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(space::kBroad);
-    grid->setVerticalSpacing(space::kNear);
-    grid->setColumnStretch(1, 1);
-    grid->setColumnMinimumWidth(0, parts::columnWidth(this, kNames));
-    int row = 0;
-    const auto line = [&](QWidget* name, QWidget* field) {
-        grid->addWidget(name, row, 0);
-        grid->addWidget(field, row++, 1, Qt::AlignLeading);
-    };
-    line(m_populationName, m_population);
+    fields::Lines lines(this);
+    lines.add(m_populationName, m_population);
     for (QRadioButton* rule : m_rules)
-        grid->addWidget(rule, row++, 0, 1, 2);
-    line(m_seedName, m_seed);
-    grid->addWidget(parts::rule(this), row++, 0, 1, 2);
-    line(m_itemTimeName, m_itemTime);
-    line(m_screenTimeName, m_screenTime);
-    line(m_manikinTimeName, m_manikinTime);
-    line(m_heldName, m_held);
-    grid->setRowStretch(row, 1);
+        lines.across(rule);
+    lines.add(m_seedName, m_seed);
+    lines.rule();
+    lines.add(m_itemTimeName, m_itemTime);
+    lines.add(m_screenTimeName, m_screenTime);
+    lines.add(m_manikinTimeName, m_manikinTime);
+    lines.add(m_heldName, m_held);
+    lines.end();
 }
 
 void SheetDraw::say()
 {
-    const auto name = [](QLabel* label, QWidget* field, const QString& words) {
-        label->setText(words);
-        field->setAccessibleName(words);
-    };
-    const auto time = [](QLabel* label, fields::TimeField* field, const QString& words) {
-        label->setText(words);
-        field->say(words);
-    };
-    name(m_populationName, m_population, tr("Patients"));
+    fields::say(m_populationName, m_population, tr("Patients"));
     for (int population = 0; population < kPopulationCount; ++population)
         m_population->setItemText(population,
                                   parts::alone(populationName(static_cast<Population>(population))));
@@ -96,12 +76,12 @@ void SheetDraw::say()
         m_rules[rule]->setText(parts::alone(seedRuleName(static_cast<SeedRule>(rule))));
         m_rules[rule]->setAccessibleName(m_rules[rule]->text());
     }
-    name(m_seedName, m_seed, tr("Seed of these patients"));
-    time(m_itemTimeName, m_itemTime, tr("Time for each item"));
-    time(m_screenTimeName, m_screenTime, tr("Time on screen in all"));
-    time(m_manikinTimeName, m_manikinTime, tr("Time on the manikin"));
+    fields::say(m_seedName, m_seed, tr("Seed of these patients"));
+    fields::say(m_itemTimeName, m_itemTime, tr("Time for each item"));
+    fields::say(m_screenTimeName, m_screenTime, tr("Time on screen in all"));
+    fields::say(m_manikinTimeName, m_manikinTime, tr("Time on the manikin"));
     //: How long the needle stays after injecting, with the Z-track.
-    name(m_heldName, m_held, tr("To be held after injecting"));
+    fields::say(m_heldName, m_held, tr("To be held after injecting"));
     //: After a number of seconds.
     m_held->setSuffix(tr(" s"));
 }

@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QEvent>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QSpinBox>
@@ -150,5 +151,45 @@ void TimeField::say(const QString& what)
 }
 
 void TimeField::showLimit() { m_limit->setVisible(seconds() == 0); }
+
+Lines::Lines(QWidget* whole) : m_whole(whole), m_grid(new QGridLayout(whole))
+{
+    constexpr int kNames = 280;
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setHorizontalSpacing(space::kBroad);
+    m_grid->setVerticalSpacing(space::kNear);
+    m_grid->setColumnStretch(1, 1);
+    m_grid->setColumnMinimumWidth(0, parts::columnWidth(whole, kNames));
+}
+
+void Lines::add(QWidget* name, QWidget* field)
+{
+    m_grid->addWidget(name, m_row, 0);
+    m_grid->addWidget(field, m_row++, 1, Qt::AlignLeading);
+}
+
+void Lines::across(QWidget* part) { m_grid->addWidget(part, m_row++, 0, 1, 2); }
+
+void Lines::rule() { across(parts::rule(m_whole)); }
+
+void Lines::end() { m_grid->setRowStretch(m_row, 1); }
+
+void say(QLabel* name, QWidget* field, const QString& words)
+{
+    name->setText(words);
+    field->setAccessibleName(words);
+}
+
+void say(QLabel* name, TimeField* field, const QString& words)
+{
+    name->setText(words);
+    field->say(words);
+}
+
+void say(QCheckBox* box, const QString& words)
+{
+    box->setText(words);
+    box->setAccessibleName(words);
+}
 
 }  // namespace fb::fields

@@ -6,6 +6,7 @@
 class QCheckBox;
 class QComboBox;
 class QDoubleSpinBox;
+class QGridLayout;
 class QLabel;
 class QSpinBox;
 
@@ -43,5 +44,26 @@ private:
     QSpinBox* m_seconds;
     QLabel* m_limit;
 };
+
+// Lays out a part of the editor: a name beside each field, line under line.
+class Lines {
+public:
+    explicit Lines(QWidget* whole);
+
+    void add(QWidget* name, QWidget* field);
+    void across(QWidget* part);
+    void rule();
+    void end();  // room that is left stays below
+
+private:
+    QWidget* m_whole;
+    QGridLayout* m_grid;
+    int m_row = 0;
+};
+
+// What stands beside a field is its accessible name too.
+void say(QLabel* name, QWidget* field, const QString& words);
+void say(QLabel* name, TimeField* field, const QString& words);
+void say(QCheckBox* box, const QString& words);
 
 }  // namespace fb::fields

@@ -117,10 +117,6 @@ QWidget* SheetItems::fieldsOfOne()
 
 void SheetItems::say()
 {
-    const auto name = [](QLabel* label, QComboBox* choice, const QString& words) {
-        label->setText(words);
-        choice->setAccessibleName(words);
-    };
     m_list->setAccessibleName(tr("Items"));
     parts::say(m_add, tr("Add"));
     parts::say(m_remove, tr("Remove"));
@@ -128,12 +124,11 @@ void SheetItems::say()
     parts::say(m_up, tr("Up"));
     //: Moves an item of the list.
     parts::say(m_down, tr("Down"));
-    name(m_siteName, m_site, tr("Site"));
-    name(m_sideName, m_side, tr("Side"));
-    name(m_viewName, m_view, tr("View"));
-    name(m_helpName, m_help, tr("Help"));
-    m_byHand->setText(tr("Found by the student’s own hand"));
-    m_byHand->setAccessibleName(m_byHand->text());
+    fields::say(m_siteName, m_site, tr("Site"));
+    fields::say(m_sideName, m_side, tr("Side"));
+    fields::say(m_viewName, m_view, tr("View"));
+    fields::say(m_helpName, m_help, tr("Help"));
+    fields::say(m_byHand, tr("Found by the student’s own hand"));
     for (const Site site : kSites)
         m_site->setItemText(m_site->findData(static_cast<int>(site)), parts::alone(siteName(site)));
     //: The side of the body is drawn with each patient.

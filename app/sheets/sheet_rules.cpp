@@ -2,7 +2,6 @@
 
 #include <QCheckBox>
 #include <QDoubleSpinBox>
-#include <QGridLayout>
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QSpinBox>
@@ -51,57 +50,37 @@ SheetRules::SheetRules(QWidget* parent)
 
 void SheetRules::layOut()
 {
-    constexpr int kNames = 280;
-    auto* grid = new QGridLayout(this);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(space::kBroad);
-    grid->setVerticalSpacing(space::kNear);
-    grid->setColumnStretch(1, 1);
-    grid->setColumnMinimumWidth(0, parts::columnWidth(this, kNames));
-    int row = 0;
-    const auto line = [&](QWidget* name, QWidget* field) {
-        grid->addWidget(name, row, 0);
-        grid->addWidget(field, row++, 1, Qt::AlignLeading);
-    };
-    const auto across = [&](QWidget* whole) { grid->addWidget(whole, row++, 0, 1, 2); };
-    line(m_cutName, m_cut);
-    line(m_promptedName, m_prompted);
-    line(m_weightName, m_weight);
-    across(m_always);
-    across(parts::rule(this));
-    line(m_attemptsName, m_attempts);
-    line(m_daysName, m_days);
-    across(m_remediation);
-    across(m_second);
-    across(m_noShow);
-    grid->setRowStretch(row, 1);
+    fields::Lines lines(this);
+    lines.add(m_cutName, m_cut);
+    lines.add(m_promptedName, m_prompted);
+    lines.add(m_weightName, m_weight);
+    lines.across(m_always);
+    lines.rule();
+    lines.add(m_attemptsName, m_attempts);
+    lines.add(m_daysName, m_days);
+    lines.across(m_remediation);
+    lines.across(m_second);
+    lines.across(m_noShow);
+    lines.end();
 }
 
 void SheetRules::say()
 {
-    const auto name = [](QLabel* label, QWidget* field, const QString& words) {
-        label->setText(words);
-        field->setAccessibleName(words);
-    };
-    const auto tick = [](QCheckBox* box, const QString& words) {
-        box->setText(words);
-        box->setAccessibleName(words);
-    };
-    name(m_cutName, m_cut, tr("Score to reach"));
-    name(m_promptedName, m_prompted, tr("A step that was prompted counts"));
+    fields::say(m_cutName, m_cut, tr("Score to reach"));
+    fields::say(m_promptedName, m_prompted, tr("A step that was prompted counts"));
     //: Points of one item on screen, where one step on the manikin counts one.
-    name(m_weightName, m_weight, tr("An item counts as so many steps"));
+    fields::say(m_weightName, m_weight, tr("An item counts as so many steps"));
     for (QDoubleSpinBox* percent : {m_cut, m_prompted})
         //: After a number.
         percent->setSuffix(tr(" %"));
     m_always->setText(
         tr("Whatever the score: a critical step missed, an unsafe mark, an unsafe order, a safety "
            "stop or too little time is no pass."));
-    name(m_attemptsName, m_attempts, tr("Attempts"));
-    name(m_daysName, m_days, tr("Days between two attempts, at least"));
-    tick(m_remediation, tr("Practice is signed before the next attempt"));
-    tick(m_second, tr("A second assessor watches the last attempt"));
-    tick(m_noShow, tr("Not coming uses up an attempt"));
+    fields::say(m_attemptsName, m_attempts, tr("Attempts"));
+    fields::say(m_daysName, m_days, tr("Days between two attempts, at least"));
+    fields::say(m_remediation, tr("Practice is signed before the next attempt"));
+    fields::say(m_second, tr("A second assessor watches the last attempt"));
+    fields::say(m_noShow, tr("Not coming uses up an attempt"));
 }
 
 void SheetRules::fill(const Sheet& sheet)

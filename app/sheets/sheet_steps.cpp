@@ -86,15 +86,11 @@ void SheetSteps::layOut()
 
 void SheetSteps::say()
 {
-    const auto tick = [](QCheckBox* box, const QString& words) {
-        box->setText(words);
-        box->setAccessibleName(words);
-    };
     m_protocolName->setText(tr("The lab’s protocol"));
-    tick(m_protocol[0], tr("The skin is cleaned"));
-    tick(m_protocol[1], tr("The skin is shifted and the needle held (Z-track)"));
-    tick(m_protocol[2], tr("The student aspirates"));
-    tick(m_protocol[3], tr("The drug is drawn up through a filter needle"));
+    fields::say(m_protocol[0], tr("The skin is cleaned"));
+    fields::say(m_protocol[1], tr("The skin is shifted and the needle held (Z-track)"));
+    fields::say(m_protocol[2], tr("The student aspirates"));
+    fields::say(m_protocol[3], tr("The drug is drawn up through a filter needle"));
     //: Of the steps on the manikin.
     parts::say(m_all, tr("Watch all steps"));
     parts::say(m_none, tr("Watch none"));
@@ -102,7 +98,7 @@ void SheetSteps::say()
         m_groups[group]->setText(groupName(static_cast<StepGroup>(group)));
     for (std::size_t step = 0; step < m_rows.size(); ++step) {
         const QString name = stepName(procedureStepAt(static_cast<int>(step)));
-        tick(m_rows[step].watched, name);
+        fields::say(m_rows[step].watched, name);
         //: A step without which there is no pass.
         m_rows[step].critical->setText(tr("critical"));
         //: %1 is the name of a step.

@@ -1,8 +1,5 @@
 #include "app/store/backup.h"
 
-#include <fcntl.h>
-#include <unistd.h>
-
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -65,25 +62,6 @@ bool holdsAll(const Store& source, const Contents& before, const QString& copied
     return link && !link->empty() && link->front().front().toByteArray() == before.end.head;
 }
 
-// Through to the disk: a file, or a folder after one was renamed in it.
-bool isFlushed(const QString& path)
-{
-    const int handle = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
-    if (handle < 0)
-        return false;
-    const bool flushed = ::fsync(handle) == 0;
-    ::close(handle);
-    return flushed;
-}
-
-bool makePart(const QString& part)
-{
-    QFile::remove(part);
-    QFile made(part);
-    return made.open(QIODevice::WriteOnly | QIODevice::NewOnly,
-                     QFileDevice::ReadOwner | QFileDevice::WriteOwner);
-}
-
 bool isCopied(const Store& source, const QString& part)
 {
     return makePart(part) && source.rows({QStringLiteral("VACUUM INTO ?"), {part}}).has_value() &&
@@ -100,9 +78,12 @@ qint64 entriesIn(const QFileInfo& backup) { return backup.completeBaseName().sec
 Result<QString> storeName(const Store& store)
 {
     constexpr int kDigits = 8;
-    return store.rows({QStringLiteral("SELECT hash FROM audit WHERE seq = 1")}).map([](const auto& rows) {
-        return rows.empty() ? QString() : rows.front().front().toString().left(kDigits);
-    });
+    return store
+        .rows({QStringLiteral("SELECT hash FROM audit WHERE seq = 1 OR event = 'PUT_BACK' "
+                              "ORDER BY seq DESC LIMIT 1")})
+        .map([](const auto& rows) {
+            return rows.empty() ? QString() : rows.front().front().toString().left(kDigits);
+        });
 }
 
 void tidy(const QString& folder, const QString& store)

@@ -2,8 +2,9 @@
 // first byte on, and only taken for a backup once it was opened and found to hold what the records hold.
 //
 // The program's own backups lie in the folder "backups" beside the records, named
-// records-DATE-TIME-STORE-ENTRIES.db: STORE are the first eight hex digits of the log's first entry, so that
-// a store which was begun anew after a damage never pushes out the copies of the one before it.
+// records-DATE-TIME-STORE-ENTRIES.db: STORE are the first eight hex digits of the log's first entry, or of
+// its last one that tells of a backup put back, so that neither a store which was begun anew after a damage
+// nor one that was put back ever pushes out the copies of the one before it.
 #pragma once
 
 #include <QDateTime>

@@ -6,6 +6,7 @@
 
 #include "app/store/audit_chain.h"
 #include "app/store/backup.h"
+#include "app/store/put_back.h"
 #include "app/store/record_check_off.h"
 #include "app/store/record_desk.h"
 #include "app/store/record_export.h"
@@ -30,16 +31,15 @@ QString randomText()
     return half() + half();
 }
 
-Result<bool> beginLog(Store& store, const std::optional<Fault>& told, const QDateTime& at)
+// `after`: what the store takes the place of, if it was damaged.
+Result<bool> beginLog(Store& store, const QString& after, const QDateTime& at)
 {
     const auto end = chainEnd(store);
     if (!end)
         return tl::unexpected(end.error());
     if (end->length > 0)
         return true;
-    QString detail = randomText();
-    if (told)
-        detail += QStringLiteral(" after ") + QFileInfo(QString::fromStdString(told->what)).fileName();
+    const QString detail = randomText() + (after.isEmpty() ? QString() : QStringLiteral(" after ") + after);
     return store.transaction([&] {
         return appendAudit(store,
                            {.actor = QStringLiteral("program"),
@@ -49,6 +49,13 @@ Result<bool> beginLog(Store& store, const std::optional<Fault>& told, const QDat
                            at)
             .map([](const ChainEnd&) { return true; });
     });
+}
+
+// A file that a crash left without anything in it, where there were records before.
+bool isEmptied(const QString& file)
+{
+    return QFileInfo(file).isFile() && QFileInfo(file).size() == 0 && besideOf(file).isEmpty() &&
+           !lastBackup(file).isEmpty();
 }
 
 const char* nameOf(ExportKind kind)
@@ -84,12 +91,18 @@ QString usualRecordsFile()
     return QFileInfo(usualStoreFile()).dir().filePath(QStringLiteral("records.db"));
 }
 
-Result<Store::Opened> openRecords(const QString& file, const QDateTime& at)
+Result<Store::Opened> openRecords(const QString& file, const QDateTime& at,
+                                  const std::shared_ptr<FileLock>& alone)
 {
-    auto opened = Store::open(file, recordStoreKind());
+    const bool wasEmptied = isEmptied(file);
+    auto opened = Store::open(file, recordStoreKind(), alone);
     if (!opened)
         return opened;
-    if (const auto begun = beginLog(*opened->store, opened->told, at); !begun)
+    tidyReplacing(file);
+    const QString after = opened->told ? QFileInfo(QString::fromStdString(opened->told->what)).fileName()
+                          : wasEmptied ? QStringLiteral("an empty file")
+                                       : QString();
+    if (const auto begun = beginLog(*opened->store, after, at); !begun)
         return tl::unexpected(begun.error());
     return opened;
 }
@@ -109,52 +122,6 @@ RecordStore::RecordStore(const QString& file, const Clock& clock)
 RecordStore::~RecordStore() = default;
 
 Moment RecordStore::now() const { return momentOf(m_clock.wall()); }
-
-std::optional<Fault> RecordStore::told()
-{
-    if (auto told = m_writer.takeTold())
-        return told;
-    const std::lock_guard lock(m_guard);
-    return std::exchange(m_backupFault, std::nullopt);
-}
-
-template <class T, class Do>
-void RecordStore::ask(StoreThread& thread, QObject* asker, Then<T> then, Do work)
-{
-    thread.ask(asker,
-               [then = std::move(then),
-                work = std::move(work)](const Result<Store*>& store) mutable -> StoreThread::Then {
-                   auto answer = std::make_shared<Result<T>>(
-                       store.and_then([&](Store* open) -> Result<T> { return work(*open); }));
-                   return [then, answer] { then(*answer); };
-               });
-}
-
-template <class T, class Do>
-void RecordStore::askBeside(QObject* asker, Then<T> then, const std::function<Result<bool>(Store&)>& first,
-                            Do work)
-{
-    ask<bool>(
-        m_writer, asker,
-        [this, asker, then, work = std::move(work)](const Result<bool>& done) {
-            if (done)
-                ask<T>(m_reader, asker, then, work);
-            else
-                then(tl::unexpected(done.error()));
-        },
-        first);
-}
-
-void RecordStore::openDesk(const QString& sheet, QObject* asker, Then<Desk> then)
-{
-    ask<Desk>(m_writer, asker, std::move(then), [this, sheet, now = now()](Store& store) {
-        return readDesk(store, sheet, now).map([&](Desk&& desk) {
-            desk.told = told();
-            desk.lastBackup = lastBackup(m_file);
-            return std::move(desk);
-        });
-    });
-}
 
 void RecordStore::saveStudents(const std::vector<Student>& students, QObject* asker, Then<int> then)
 {

@@ -3,7 +3,7 @@
 // Everything that writes goes through one thread and one connection, in order. Exports, backups and the check
 // of the whole read beside it on a connection that only reads, so that no student's answer waits for them;
 // they are answered when they are done, among themselves in order. After each signature a backup is made
-// (backup.h) without being asked.
+// (backup.h) without being asked. A backup is put back (put_back.h) by the writer, while the reader rests.
 #pragma once
 
 #include <memory>
@@ -44,7 +44,10 @@ public:
                const std::shared_ptr<LongWork>& work, QObject* asker, Then<bool> then) override;
     void backup(const QString& file, const std::shared_ptr<LongWork>& work, QObject* asker,
                 Then<bool> then) override;
+    void putBack(const QString& file, const std::optional<Proof>& by, const std::shared_ptr<LongWork>& work,
+                 QObject* asker, Then<PutBack> then) override;
     void verify(const std::shared_ptr<LongWork>& work, QObject* asker, Then<Verified> then) override;
+    void lookInto(const QString& file, QObject* asker, Then<BackupOnFile> then) override;
 
 private:
     // Work on the open store that ends in a value; `asked` is answered with it.
@@ -54,12 +57,16 @@ private:
     template <class T, class Do>
     void askBeside(QObject* asker, Then<T> then, const std::function<Result<bool>(Store&)>& first, Do work);
     void backUp();
+    // In the writing thread.
+    [[nodiscard]] Result<PutBack> replaceBy(const QString& backup, const std::optional<Proof>& by,
+                                            Store& store, LongWork& work, const QDateTime& at);
     [[nodiscard]] Moment now() const;
     [[nodiscard]] std::optional<Fault> told();
 
     const QString m_file;
     const Clock& m_clock;
-    PinCheck m_pins;  // in the writing thread only
+    PinCheck m_pins;        // in the writing thread only
+    QStringList m_refused;  // likewise: backups that turned out to be damaged
     std::mutex m_guard;
     std::optional<Fault> m_backupFault;  // under m_guard
     std::atomic<int> m_backupsAsked{0};
@@ -72,6 +79,34 @@ private:
 [[nodiscard]] QString usualRecordsFile();
 
 // As RecordStore opens it: with the first entry of a fresh log.
-[[nodiscard]] Result<Store::Opened> openRecords(const QString& file, const QDateTime& at);
+[[nodiscard]] Result<Store::Opened> openRecords(const QString& file, const QDateTime& at,
+                                                const std::shared_ptr<FileLock>& alone = nullptr);
+
+template <class T, class Do>
+void RecordStore::ask(StoreThread& thread, QObject* asker, Then<T> then, Do work)
+{
+    thread.ask(asker,
+               [then = std::move(then),
+                work = std::move(work)](const Result<Store*>& store) mutable -> StoreThread::Then {
+                   auto answer = std::make_shared<Result<T>>(
+                       store.and_then([&](Store* open) -> Result<T> { return work(*open); }));
+                   return [then, answer] { then(*answer); };
+               });
+}
+
+template <class T, class Do>
+void RecordStore::askBeside(QObject* asker, Then<T> then, const std::function<Result<bool>(Store&)>& first,
+                            Do work)
+{
+    ask<bool>(
+        m_writer, asker,
+        [this, asker, then, work = std::move(work)](const Result<bool>& done) {
+            if (done)
+                ask<T>(m_reader, asker, then, work);
+            else
+                then(tl::unexpected(done.error()));
+        },
+        first);
+}
 
 }  // namespace fb

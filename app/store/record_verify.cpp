@@ -33,7 +33,13 @@ struct ThereIs {
 
 class Verifier {
 public:
-    Verifier(const Store& store, LongWork& work) : m_store(store), m_work(work) {}
+    Verifier(const Store& store, LongWork& work, int fromPercent, int toPercent)
+        : m_store(store),
+          m_work(work),
+          m_from(fromPercent),
+          m_part(toPercent - fromPercent)
+    {
+    }
 
     Result<Verified> all()
     {
@@ -53,7 +59,8 @@ private:
     bool goesOn()
     {
         ++m_rows;
-        m_work.percent = static_cast<int>(std::min<qint64>(100, 100 * m_rows / std::max<qint64>(1, m_total)));
+        const qint64 total = std::max<qint64>(1, m_total);
+        m_work.percent = m_from + static_cast<int>(m_part * std::min(m_rows, total) / total);
         return !m_work.cancelled;
     }
 
@@ -229,6 +236,7 @@ private:
 
     const Store& m_store;
     LongWork& m_work;
+    const int m_from, m_part;  // of the work, in percent
     Verified m_found;
     QHash<qint64, ToldOf> m_told;
     QHash<qint64, ThereIs> m_there;
@@ -242,11 +250,11 @@ private:
 
 }  // namespace record_verify_detail
 
-Result<Verified> verifyRecords(const Store& store, LongWork& work)
+Result<Verified> verifyRecords(const Store& store, LongWork& work, int fromPercent, int toPercent)
 {
     std::optional<Verified> found;
     const auto read = store.snapshot([&]() -> Result<bool> {
-        const auto all = record_verify_detail::Verifier(store, work).all();
+        const auto all = record_verify_detail::Verifier(store, work, fromPercent, toPercent).all();
         if (!all)
             return tl::unexpected(all.error());
         found = *all;

@@ -8,7 +8,9 @@
 namespace fb {
 
 // ChainBroken names the first entry of the log that does not follow, or that tells of something that is no
-// longer so. Cancelled: what was counted so far, and not whole.
-[[nodiscard]] Result<Verified> verifyRecords(const Store& store, LongWork& work);
+// longer so. Cancelled: what was counted so far, and not whole. The work's percent go over the given part of
+// it.
+[[nodiscard]] Result<Verified> verifyRecords(const Store& store, LongWork& work, int fromPercent = 0,
+                                             int toPercent = 100);
 
 }  // namespace fb

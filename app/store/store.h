@@ -44,7 +44,9 @@ public:
     // put aside, a fresh one opened and that told. StoreTooNew and NotAStore (another program's), the file
     // untouched; StoreBusy where another program has one that is to be alone; StoreBroken, where it could
     // not even be put aside. May wait for the disk: never on the window's thread.
-    [[nodiscard]] static Result<Opened> open(const QString& file, const StoreKind& kind = {});
+    // `alone`: what a store of this file gave that was closed a moment ago.
+    [[nodiscard]] static Result<Opened> open(const QString& file, const StoreKind& kind = {},
+                                             std::shared_ptr<FileLock> alone = nullptr);
     // To read only, beside whoever writes it: nothing is made, checked as a whole, mended or put aside.
     // FileNotReadable, NotAStore, StoreTooNew, StoreBroken.
     [[nodiscard]] static Result<std::unique_ptr<Store>> openToRead(const QString& file,
@@ -71,6 +73,9 @@ public:
     [[nodiscard]] Result<bool> isWhole() const;
 
     [[nodiscard]] const QString& file() const { return m_file; }
+    // Where one program is to be alone: no other opens the file as long as this is kept, though the store is
+    // closed meanwhile.
+    [[nodiscard]] std::shared_ptr<FileLock> alone() const { return m_alone; }
 
 private:
     explicit Store(QString file);
@@ -91,7 +96,7 @@ private:
     QString m_file;
     QString m_name;                            // of the connection
     mutable std::map<QString, Ready> m_ready;  // prepared once, by their words
-    std::unique_ptr<FileLock> m_alone;
+    std::shared_ptr<FileLock> m_alone;
 };
 
 struct Store::Opened {

@@ -1,5 +1,8 @@
 #include "app/store/store_file.h"
 
+#include <fcntl.h>
+#include <unistd.h>
+
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -79,14 +82,60 @@ Result<QString> putAside(const QString& file, const QDateTime& when)
     for (int another = 2; QFileInfo::exists(aside); ++another)
         aside = QStringLiteral("%1-%2").arg(nameAside(file, when)).arg(another);
     // The file itself last: as long as it is there, the next start sees that it is broken.
-    for (const char* ending : kBeside) {
-        const QString beside = file + QLatin1String(ending);
-        if (QFileInfo::exists(beside) && !QFile::rename(beside, aside + QLatin1String(ending)))
+    for (const QString& beside : besideOf(file)) {
+        if (!QFile::rename(beside, aside + beside.sliced(file.size())))
             return fault(Problem::StoreBroken, file.toStdString());
     }
     if (!QFile::rename(file, aside))
         return fault(Problem::StoreBroken, file.toStdString());
     return aside;
+}
+
+QString nameBefore(const QString& file, const QDateTime& when)
+{
+    const QFileInfo whole(file);
+    const QString stem =
+        QStringLiteral("%1-before-%2")
+            .arg(whole.completeBaseName(), when.toString(QStringLiteral("yyyy-MM-dd-HHmmss")));
+    QString name = stem;
+    for (int another = 2; whole.dir().exists(name + u'.' + whole.suffix()); ++another)
+        name = QStringLiteral("%1-%2").arg(stem).arg(another);
+    return whole.dir().filePath(name + u'.' + whole.suffix());
+}
+
+QStringList besideOf(const QString& file)
+{
+    QStringList beside;
+    for (const char* ending : store_file_detail::kBeside) {
+        if (const QString name = file + QLatin1String(ending); QFileInfo::exists(name))
+            beside << name;
+    }
+    return beside;
+}
+
+void removeBeside(const QString& file, const QStringList& before)
+{
+    for (const QString& beside : besideOf(file)) {
+        if (!before.contains(beside))
+            QFile::remove(beside);
+    }
+}
+
+bool makePart(const QString& part)
+{
+    QFile::remove(part);
+    QFile made(part);
+    return made.open(QIODevice::WriteOnly | QIODevice::NewOnly, store_file_detail::kOwnerFile);
+}
+
+bool isFlushed(const QString& path)
+{
+    const int handle = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
+    if (handle < 0)
+        return false;
+    const bool flushed = ::fsync(handle) == 0;
+    ::close(handle);
+    return flushed;
 }
 
 }  // namespace fb

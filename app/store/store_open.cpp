@@ -131,13 +131,15 @@ Result<std::unique_ptr<Store>> Store::attempt(const QString& file, const StoreKi
     return store;
 }
 
-Result<Store::Opened> Store::open(const QString& file, const StoreKind& kind)
+Result<Store::Opened> Store::open(const QString& file, const StoreKind& kind, std::shared_ptr<FileLock> alone)
 {
     if (const auto made = makeOwnerOnly(file); !made)
         return tl::unexpected(made.error());
-    auto alone = kind.alone ? std::make_unique<FileLock>(file + QStringLiteral(".held")) : nullptr;
-    if (const auto held = alone ? taken(*alone, kAloneMs, file) : Result<bool>(true); !held)
-        return tl::unexpected(held.error());
+    if (kind.alone && !alone) {
+        alone = std::make_shared<FileLock>(file + QStringLiteral(".held"));
+        if (const auto held = taken(*alone, kAloneMs, file); !held)
+            return tl::unexpected(held.error());
+    }
     // One start at a time looks, puts aside and migrates.
     FileLock lock(file + QStringLiteral(".opening"));
     if (const auto held = taken(lock, kOpenMs, file); !held)

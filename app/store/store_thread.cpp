@@ -41,6 +41,26 @@ void StoreThread::ask(QObject* asker, Work work)
 
 std::optional<Fault> StoreThread::takeTold() { return std::exchange(m_told, std::nullopt); }
 
+std::unique_ptr<Store> StoreThread::takeOut() { return std::exchange(m_store, nullptr); }
+
+void StoreThread::putIn(std::unique_ptr<Store> store) { m_store = std::move(store); }
+
+std::unique_ptr<StoreThread::Pause> StoreThread::pause()
+{
+    auto pause = std::make_unique<Pause>();
+    const auto closed = std::make_shared<std::promise<void>>();
+    QMetaObject::invokeMethod(
+        &m_room,
+        [this, closed, over = pause->m_over.get_future().share()] {
+            m_store.reset();
+            closed->set_value();
+            over.wait();
+        },
+        Qt::QueuedConnection);
+    closed->get_future().wait();
+    return pause;
+}
+
 Result<Store*> StoreThread::access()
 {
     if (!m_store) {

@@ -5,6 +5,7 @@
 #include <QObject>
 #include <QThread>
 #include <functional>
+#include <future>
 #include <memory>
 #include <optional>
 
@@ -31,6 +32,25 @@ public:
 
     // In a work only: what opening told and nobody has been told yet.
     [[nodiscard]] std::optional<Fault> takeTold();
+    // In a work only: the store itself, to be closed; and the one that takes its place. Without one the next
+    // work opens the file.
+    [[nodiscard]] std::unique_ptr<Store> takeOut();
+    void putIn(std::unique_ptr<Store> store);
+
+    // From another thread: behind all that was asked its store is closed, and the next work waits until what
+    // is returned is gone; then it opens the file again. Returns when the store is closed.
+    class Pause {
+    public:
+        Pause() = default;
+        Pause(const Pause&) = delete;
+        Pause& operator=(const Pause&) = delete;
+        ~Pause() { m_over.set_value(); }
+
+    private:
+        friend class StoreThread;
+        std::promise<void> m_over;
+    };
+    [[nodiscard]] std::unique_ptr<Pause> pause();
 
 private:
     Result<Store*> access();

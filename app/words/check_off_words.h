@@ -32,8 +32,10 @@ inline constexpr int kStepGroupCount = static_cast<int>(StepGroup::Afterwards) +
 // Every reason that stands against passing, each a sentence, the deciding one first; empty when passed.
 [[nodiscard]] QStringList reasonsOf(const CheckOffResult& result, const CheckOffSetup& setup,
                                     const QString& endNote);
-// What to practise, one sentence each, from the answers and the steps; empty when nothing was off.
-[[nodiscard]] QStringList practiceOf(const CheckOffResult& result, const std::vector<Answer>& answers);
+// What to practise, one sentence each, from the answers and the steps that were observed; empty when nothing
+// was off. A step that was left out is named as such and never as an order.
+[[nodiscard]] QStringList practiceOf(const CheckOffResult& result, const std::vector<Answer>& answers,
+                                     const std::vector<Observation>& seen);
 // "1.8 cm, too far forward and too low" from the ideal point; of a refusal or no answer what it was.
 [[nodiscard]] QString answerFinding(const Answer& answer);
 

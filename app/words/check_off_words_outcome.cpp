@@ -125,6 +125,13 @@ QStringList reasonsOf(const CheckOffResult& result, const CheckOffSetup& setup, 
     using check_off_outcome_detail::add;
     QStringList reasons;
     add(reasons, result.decision.outcome, result, setup, endNote);
+    if (result.decision.outcome == Outcome::StoppedSafety) {
+        // What was seen up to there stands; steps, score and time that were not come to do not.
+        CheckOffResult seen = result;
+        seen.procedure.missedCritical.clear();
+        add(reasons, Outcome::FailCritical, seen, setup, endNote);
+        return reasons;
+    }
     for (const Outcome outcome : result.decision.alsoTrue)
         add(reasons, outcome, result, setup, endNote);
     return reasons;

@@ -17,6 +17,8 @@ struct CheckOffPracticeWords {
 
 namespace check_off_practice_detail {
 
+constexpr std::size_t kMostNamed = 4;  // in one sentence
+
 // What rounds to 0.0 cm on the screen.
 constexpr double kNothing = 0.05;
 
@@ -155,6 +157,53 @@ QString breachAdvice(const Breach& breach)
     return {};
 }
 
+// "“Dons gloves” and “Documents”"
+QString quoted(const std::vector<ProcedureStep>& steps)
+{
+    QStringList names;
+    for (const ProcedureStep step : steps)
+        //: A step of the assessor's sheet, quoted among others.
+        names += CheckOffPracticeWords::tr("“%1”").arg(stepName(step));
+    return QLocale().createSeparatedList(names);
+}
+
+// Critical ones one by one, the others together, and a long list of those by its number. What nobody said a
+// word of was not reached: a check-off that was stopped ends there.
+void addSteps(QStringList& lines, const std::vector<ProcedureStep>& critical,
+              const std::vector<Observation>& seen)
+{
+    std::vector<ProcedureStep> leftOut;
+    std::vector<ProcedureStep> hinted;
+    for (int index = 0; index < kProcedureStepCount; ++index) {
+        const ProcedureStep step = procedureStepAt(index);
+        const auto said = std::ranges::find(seen, step, &Observation::step);
+        if (said == seen.end() || said->seen == Seen::Done)
+            continue;
+        const bool isLeftOut = said->seen == Seen::NotDone;
+        if (std::ranges::find(critical, step) == critical.end())
+            (isLeftOut ? leftOut : hinted).push_back(step);
+        else if (isLeftOut)
+            //: %1 is a critical step of the assessor's sheet, which was not done.
+            lines += CheckOffPracticeWords::tr("Never to be left out: “%1”.").arg(stepName(step));
+        else
+            //: %1 is a step of the assessor's sheet.
+            lines += CheckOffPracticeWords::tr("Without a hint: “%1”.").arg(stepName(step));
+    }
+    const auto many = [](const std::vector<ProcedureStep>& steps) { return steps.size() > kMostNamed; };
+    if (many(leftOut))
+        lines += CheckOffPracticeWords::tr("%n step(s) left out; each is marked among the observed steps.",
+                                           nullptr, static_cast<int>(leftOut.size()));
+    else if (!leftOut.empty())
+        //: %1 is a list of steps, each quoted.
+        lines += CheckOffPracticeWords::tr("Steps left out: %1.").arg(quoted(leftOut));
+    if (many(hinted))
+        lines += CheckOffPracticeWords::tr("%n step(s) took a hint; each is marked among the observed steps.",
+                                           nullptr, static_cast<int>(hinted.size()));
+    else if (!hinted.empty())
+        //: %1 is a list of steps, each quoted.
+        lines += CheckOffPracticeWords::tr("Steps that took a hint: %1.").arg(quoted(hinted));
+}
+
 QString offText(const Answer& answer)
 {
     const QString cm = cmText(answer.distanceToIdeal.value());
@@ -191,19 +240,16 @@ QString answerFinding(const Answer& answer)
     return offText(answer);
 }
 
-QStringList practiceOf(const CheckOffResult& result, const std::vector<Answer>& answers)
+QStringList practiceOf(const CheckOffResult& result, const std::vector<Answer>& answers,
+                       const std::vector<Observation>& seen)
 {
     using namespace check_off_practice_detail;
     QStringList lines;
     addMarks(lines, answers);
     addChart(lines, answers);
-    for (const ProcedureStep step : result.procedure.missedCritical)
-        //: %1 is a step of the assessor's sheet.
-        lines += CheckOffPracticeWords::tr("Without a hint: “%1”.").arg(stepName(step));
-    for (const Breach& breach : result.procedure.breaches)
-        if (std::ranges::find(result.procedure.missedCritical, breach.first) ==
-            result.procedure.missedCritical.end())
-            lines += breachAdvice(breach);
+    addSteps(lines, result.procedure.missedCritical, seen);
+    for (const Breach& breach : ordersBroken(result.procedure.breaches, seen))
+        lines += breachAdvice(breach);
     lines.removeDuplicates();
     return lines;
 }

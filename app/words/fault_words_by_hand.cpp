@@ -34,7 +34,8 @@ QString notWhole(const ShownFault& fault)
                : FaultWordsByHand::tr("The construction is not whole; set “%1”, then go on.").arg(part);
 }
 
-// The same code is raised by both files that are kept.
+// The same code is raised by the files that are kept: the profile, the records, and backups of these.
+bool isProfile(const ShownFault& fault) { return fault.where.endsWith(QLatin1String("profile.db")); }
 bool isRecords(const ShownFault& fault) { return fault.where.endsWith(QLatin1String("records.db")); }
 
 QString profile(Problem problem, const ShownFault& fault)
@@ -66,12 +67,17 @@ QString records(Problem problem, const ShownFault& fault)
         return FaultWordsByHand::tr("The records %1 were written by a newer version of this program and were "
                                     "left untouched; use that version to read them.")
             .arg(fault.where);
+    if (!isRecords(fault))
+        return FaultWordsByHand::tr("The backup %1 is damaged and cannot be used; choose another one.")
+            .arg(fault.where);
+    // Where there is a backup, the desk of the check-off offers it.
     return fault.what.isEmpty()
-               ? FaultWordsByHand::tr("The records %1 are damaged and cannot be read; restore the last "
-                                      "backup.")
+               ? FaultWordsByHand::tr(
+                     "The records %1 are damaged and cannot be read; close the program and start "
+                     "it again: it puts them aside and offers the last backup.")
                      .arg(fault.where)
-               : FaultWordsByHand::tr("The records %1 are damaged and were put aside as %2; restore the "
-                                      "last backup.")
+               : FaultWordsByHand::tr("The records %1 are damaged and were put aside as %2; empty ones were "
+                                      "begun, and nothing was deleted.")
                      .arg(fault.where, fault.what);
 }
 
@@ -102,7 +108,7 @@ QString byHandFault(Problem problem, const ShownFault& fault)
                                     "there.");
     case Problem::StoreNotWritable:
     case Problem::StoreBroken:
-    case Problem::StoreTooNew: return isRecords(fault) ? records(problem, fault) : profile(problem, fault);
+    case Problem::StoreTooNew: return isProfile(fault) ? profile(problem, fault) : records(problem, fault);
     default: return {};
     }
 }

@@ -39,6 +39,11 @@ QString store(Problem problem, const ShownFault& fault)
         return FaultWordsCheckOff::tr(
                    "%1 holds no records of this program; choose the records file or a backup of it.")
             .arg(fault.where);
+    case Problem::NotPutBack:
+        return FaultWordsCheckOff::tr("The backup %1 could not be put back, and nothing was changed; make "
+                                      "room where the records lie, "
+                                      "close other programs that read them, then try again.")
+            .arg(fault.where);
     default: return {};
     }
 }

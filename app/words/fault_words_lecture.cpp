@@ -33,6 +33,9 @@ QString lectureFault(Problem problem, const ShownFault& fault)
     case Problem::MarksTooMany:
         return FaultWordsLecture::tr("%1 holds more than %2 marks; split it into smaller files.")
             .arg(fault.where, fault.high);
+    case Problem::RoomFull:
+        return FaultWordsLecture::tr("No more than %1 marks are kept; remove one or clear them, then go on.")
+            .arg(fault.high);
     case Problem::NotesNotReadable:
         return FaultWordsLecture::tr(
                    "The demonstration goes on without speaker notes, for %1 cannot be read; install the program "

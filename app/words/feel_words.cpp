@@ -94,6 +94,9 @@ QString feelName(const Feel& feel)
 QString clearnessText(const Feel& feel)
 {
     using namespace feel_words_detail;
+    if (feel.shape == BoneShape::None)
+        //: Where a fingertip feels no bone: how much fat it presses through.
+        return Words::tr("Through %1 mm of fat").arg(mmText(feel.fat));
     switch (feel.clearness) {
     //: How plainly a bone is felt through the fat over it.
     case Clearness::Plain: return Words::tr("Plain");

@@ -30,6 +30,10 @@ QString shoulderCaption(const Target& target, StepCode code)
                    ? Words::tr("A line is drawn from the acromion to the deltoid tuberosity.")
                    : Words::tr("The mid-lateral line runs from the acromion down the outer side of the arm.");
     case StepCode::MeasureDown:
+        if (target.convention == Convention::DeltoidHalfway)
+            return Words::tr(
+                "The line is halved: its middle lies as far from the acromion as from the deltoid "
+                "tuberosity.");
         return Words::tr("Along this line the distance is measured down from the acromion.");
     case StepCode::LayFingers:
         return Words::tr("The fingers are laid across the arm below the acromion, one under the other.");

@@ -68,6 +68,7 @@ enum class Problem {
     ChainBroken,       // where: file; what: the entry whose hash does not follow
     BackupFailed,      // where: file
     NotAStore,         // where: file; nothing of this program's is in it
+    NotPutBack,        // where: the backup; nothing was changed
     // files of a check-off
     FileNotReadable,   // where: file
     FileNotUtf8,       // where: file; what: the line
@@ -110,6 +111,7 @@ enum class Problem {
     MarksBadValue,     // where: file; what: the line
     MarksEmpty,        // where: file
     MarksTooMany,      // where: file; high: how many there may be
+    RoomFull,          // high: how many volunteers there may be
     NotesNotReadable,  // where: file
     ScreenLost,        // the audience's
     NoSecondScreen,

@@ -64,12 +64,18 @@ public:
         asKind = kind;
         return answered();
     }
+    [[nodiscard]] QString askBackupFile(QWidget*, const QString& folder) override
+    {
+        backupFolder = folder;
+        return answered();
+    }
 
     QString answer;
     int asked = 0;
     // Of the last file to save.
     QString suggested;
     std::optional<SaveKind> asKind;
+    QString backupFolder;  // in which one was looked for
 
 private:
     QString answered()

@@ -7,14 +7,14 @@
 #include <deque>
 #include <map>
 
+#include "tests/support/memory_backups.h"
 #include "tests/support/memory_entry.h"
 
 namespace fb::test {
 
-class MemoryRecords : public RecordKeeper {
+class MemoryRecords : public MemoryBackups {
 public:
     using Person = MemoryPerson;
-
     void openDesk(const QString& sheet, QObject*, Then<Desk> then) override
     {
         answer([this, sheet, then] { then(desk(sheet)); });
@@ -212,11 +212,10 @@ public:
     std::map<qint64, MemoryEntry> kept;
     std::deque<std::function<void()>> waiting;
     QStringList written;
-    int keeps = 0;
-    int timesKept = 0;
+    int keeps = 0, timesKept = 0;
 
 private:
-    void answer(const std::function<void()>& what)
+    void answer(const std::function<void()>& what) override
     {
         if (waits)
             waiting.push_back(what);
@@ -267,6 +266,7 @@ private:
             if (!entry.signedOff)
                 all.running = entry.open;
         }
+        backups.tell(all);
         return all;
     }
     [[nodiscard]] Result<RunningCheckOff> begun(const CheckOffOrder& order)

@@ -35,6 +35,18 @@ TEST(CheckOffPresenterManikinTest, QuickPressesWaitForOneAnother)
     EXPECT_FALSE(run.state().saving);
 }
 
+TEST(CheckOffPresenterManikinTest, NoOtherAreaHidesTheClockWhileItRuns)
+{
+    OnManikin run;
+    EXPECT_TRUE(run.presenter->holdsTheWindow());
+    run.presenter->pause(QStringLiteral("Fire alarm"));
+    EXPECT_TRUE(run.presenter->holdsTheWindow()) << "from a pause it goes on where it was";
+    run.presenter->resume();
+    run.presenter->restNotDone();
+    run.presenter->finish();
+    EXPECT_FALSE(run.presenter->holdsTheWindow()) << "no clock runs any more";
+}
+
 TEST(CheckOffPresenterManikinTest, TheRestIsMarkedNotDoneAndNothingElse)
 {
     OnManikin run;

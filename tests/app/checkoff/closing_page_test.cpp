@@ -12,7 +12,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 
-#include "app/checkoff/pin_field.h"
+#include "app/records/pin_field.h"
 #include "app/words/fault_words.h"
 #include "tests/support/manikin_run.h"
 #include "tests/support/window_walk.h"
@@ -86,8 +86,7 @@ TEST(ClosingPageTest, RatingPinAndEnterAreAllAnAssessorDoes)
     EXPECT_EQ(closing.state().rating, 4);
     EXPECT_EQ(closing.state().signedOff->result.decision.outcome, Outcome::Pass);
     // And the next student is one press more.
-    auto* next = closing.find<QPushButton>("nextStudent");
-    ASSERT_TRUE(next->hasFocus());
+    ASSERT_TRUE(closing.find<QPushButton>("nextStudent")->hasFocus());
     closing.key(Qt::Key_Return);
     EXPECT_EQ(closing.state().stage, CheckOffStage::Identity);
     EXPECT_EQ(closing.state().open->student.id, QStringLiteral("S-1043"));
@@ -202,6 +201,8 @@ TEST(ClosingPageTest, ALastAttemptIsSignedByTwo)
     Closing closing(plan);
     ASSERT_TRUE(closing.isOpen);
     closing.key(Qt::Key_2);
+    closing.type(QLatin1String(ManikinRun::kPin));
+    EXPECT_EQ(closing.state().rating, 2) << "digits of a PIN typed too soon rate nothing";
     closing.page.findChildren<PinField*>()[0]->choose(1);
     closing.find<QLineEdit>("firstPin")->setFocus();
     closing.type(QLatin1String(ManikinRun::kPin));

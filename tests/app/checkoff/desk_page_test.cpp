@@ -176,6 +176,7 @@ TEST(DeskPageTest, AnEmptyStoreOffersTheSampleAndAnImport)
     page.focusFirst();
     auto* sample = page.findChild<QPushButton*>(QStringLiteral("useSample"));
     ASSERT_EQ(QApplication::focusWidget(), sample);
+    QCoreApplication::sendPostedEvents();
     EXPECT_EQ(layoutFaults(page), QStringList());
     QTest::mouseClick(sample, Qt::LeftButton);
     EXPECT_TRUE(page.findChild<QTableView*>(QStringLiteral("students"))->isVisible());

@@ -49,10 +49,28 @@ TEST(MissedListTest, WithoutAWordAStepWasNotDone)
 {
     CheckOffState state = manikinState();
     state.open->sheet.sheet.steps = {{ProcedureStep::Identify, true}};
+    state.result.decision.outcome = Outcome::FailCritical;
     MissedList list;
     list.showState(state);
     ASSERT_EQ(linesOf(list).size(), 1);
     EXPECT_TRUE(linesOf(list)[0].endsWith(seenName(Seen::NotDone)));
+}
+
+TEST(MissedListTest, WhatWasNotReachedIsNotHeldAgainstAnybody)
+{
+    CheckOffState state = manikinState();
+    state.open->sheet.sheet.steps = {{ProcedureStep::Identify, true}, {ProcedureStep::Document, true}};
+    state.result.decision.outcome = Outcome::NoShow;
+    MissedList nobody;
+    nobody.showState(state);
+    EXPECT_TRUE(linesOf(nobody).isEmpty());
+    EXPECT_TRUE(nobody.isHidden());
+    state.result.decision.outcome = Outcome::StoppedSafety;
+    observe(state, ProcedureStep::Identify, Seen::NotDone, 1.0);
+    MissedList stopped;
+    stopped.showState(state);
+    ASSERT_EQ(linesOf(stopped).size(), 1);
+    EXPECT_TRUE(linesOf(stopped)[0].startsWith(stepName(ProcedureStep::Identify)));
 }
 
 TEST(MissedListTest, SaysThatNothingWasMissedAndHidesWithoutSteps)

@@ -68,6 +68,17 @@ TEST(PinDialogTest, OnlyTheRightPinGoesOn)
     EXPECT_EQ(guarded.opened, 1);
 }
 
+TEST(PinDialogTest, AnEmptyPinUsesUpNoTry)
+{
+    Guarded guarded;
+    guarded.records.people.pop_back();
+    PinDialog* dialog = guarded.ask();
+    ASSERT_NE(dialog, nullptr);
+    QTest::mouseClick(dialog->findChild<QPushButton*>(QStringLiteral("pinOpen")), Qt::LeftButton);
+    EXPECT_FALSE(dialog->findChild<QLabel*>(QStringLiteral("pinDialogTold"))->isVisible());
+    EXPECT_EQ(dialog->focusWidget(), dialog->findChild<QLineEdit*>(QStringLiteral("guardPin")));
+}
+
 TEST(PinDialogTest, PutAwayNothingHappensAndWithoutAssessorsNothingIsAsked)
 {
     Guarded guarded;

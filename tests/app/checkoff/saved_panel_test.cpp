@@ -63,6 +63,29 @@ TEST_F(SavedPanelTest, TheNextStudentIsOnePressAwayByNameAndHasTheFocus)
     EXPECT_EQ(next.size(), 1);
 }
 
+TEST_F(SavedPanelTest, ALongNameStaysInsideThePanelAndIsWholeForAScreenReader)
+{
+    state.next->family = QString(60, QLatin1Char('m'));
+    panel.showState(state);
+    panel.resize(300, 500);
+    EXPECT_LE(panel.minimumSizeHint().width(), 300);
+    EXPECT_LE(button("nextStudent")->geometry().right(), panel.width());
+    EXPECT_LT(button("nextStudent")->text().size(), 60);
+    EXPECT_TRUE(button("nextStudent")->accessibleName().endsWith(state.next->family));
+    panel.resize(180, 500);
+    EXPECT_TRUE(QTest::qWaitFor([&] {
+        return button("savePdf")->y() > button("printSheet")->geometry().bottom();
+    })) << "one under the other";
+}
+
+TEST_F(SavedPanelTest, OnceTheSheetIsWrittenTheKeysAreWithWhatComesNext)
+{
+    button("savePdf")->setFocus();
+    panel.setBusy(true);
+    panel.setBusy(false);
+    EXPECT_TRUE(button("nextStudent")->hasFocus());
+}
+
 TEST_F(SavedPanelTest, AfterTheLastStudentTheDeskIsNext)
 {
     state.next.reset();

@@ -9,7 +9,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
-#include "app/checkoff/pin_field.h"
+#include "app/records/pin_field.h"
 #include "app/words/fault_words.h"
 #include "tests/support/manikin_sample.h"
 
@@ -67,7 +67,12 @@ TEST_F(SignPanelTest, ALastAttemptAsksForASecondAssessorAndEnterGoesThere)
     EXPECT_TRUE(panel.findChildren<PinField*>()[1]->isAncestorOf(QApplication::focusWidget()));
     QTest::mouseClick(panel.findChild<QPushButton*>("sign"), Qt::LeftButton);
     EXPECT_TRUE(asked.isEmpty());
+    EXPECT_TRUE(told().contains(QStringLiteral("Tom Aske"))) << told().toStdString();
+    EXPECT_TRUE(line("secondPin")->hasFocus()) << "the focus is on what is missing";
+    panel.findChildren<PinField*>()[1]->choose(0);
+    QTest::mouseClick(panel.findChild<QPushButton*>("sign"), Qt::LeftButton);
     EXPECT_EQ(told(), sentenceOf({Problem::SecondAssessorMissing, {}, {}, 0.0, 0.0}));
+    EXPECT_TRUE(panel.findChild<QComboBox*>("secondWho")->hasFocus());
     panel.findChildren<PinField*>()[1]->choose(4);
     QTest::keyClicks(line("secondPin"), QStringLiteral("771204"));
     QTest::keyClick(line("secondPin"), Qt::Key_Return);
@@ -95,6 +100,21 @@ TEST_F(SignPanelTest, OfTwoAssessorsTheOtherOneIsTheSecond)
     three.showState(state);
     three.findChildren<PinField*>()[0]->choose(3);
     EXPECT_EQ(three.findChildren<PinField*>()[1]->assessor(), 0) << "of three nobody is guessed";
+}
+
+TEST_F(SignPanelTest, WithoutAPinItAsksForItAndNoTryIsUsedUp)
+{
+    QSignalSpy spoke(&panel, &SignPanel::spoke);
+    auto* sign = panel.findChild<QPushButton*>("sign");
+    sign->setFocus();
+    QTest::mouseClick(sign, Qt::LeftButton);
+    EXPECT_TRUE(asked.isEmpty());
+    EXPECT_TRUE(told().contains(QStringLiteral("Vera Holm"))) << told().toStdString();
+    EXPECT_TRUE(line("firstPin")->hasFocus()) << "the focus is on what is missing";
+    ASSERT_EQ(spoke.size(), 1) << "and it is said aloud, once";
+    EXPECT_EQ(spoke[0][0].toString(), told());
+    QTest::keyClicks(line("firstPin"), QStringLiteral("4"));
+    EXPECT_TRUE(panel.findChild<QLabel*>("signFault")->isHidden());
 }
 
 TEST_F(SignPanelTest, AWrongPinIsSaidInOneSentenceAndTypedAgain)
@@ -148,6 +168,7 @@ TEST_F(SignPanelTest, WithSeveralAssessorsNobodySignsUnnamed)
     EXPECT_TRUE(none.isEmpty());
     EXPECT_EQ(fresh.findChild<QLabel*>("signFault")->text(),
               sentenceOf({Problem::AssessorUnknown, {}, {}, 0.0, 0.0}));
+    EXPECT_EQ(fresh.focusWidget(), fresh.findChild<QComboBox*>("firstWho"));
 }
 
 }  // namespace

@@ -14,6 +14,7 @@
 #include <csignal>
 
 #include "app/cli/commands.h"
+#include "tests/support/pdf_reading.h"
 #include "tests/support/shipped.h"
 
 namespace fb::plate_sheet_tests {
@@ -126,6 +127,38 @@ TEST(PlateSheetTest, APdfIsOneWholeDocument)
     EXPECT_TRUE(bytes.trimmed().endsWith("%%EOF"));
     EXPECT_EQ(bytes.count("/Type /Page\n"), 1);
     EXPECT_TRUE(bytes.contains("/FontFile"));
+}
+
+// Qt writes shades that fade as opaque blocks; see paper_shades.h.
+TEST(PlateSheetTest, APdfIsSeenByAnotherProgramAsTheSamePicture)
+{
+    const QTemporaryDir folder;
+    const QString pdf = folder.filePath(QStringLiteral("a.pdf"));
+    const QString png = folder.filePath(QStringLiteral("a.png"));
+    ASSERT_TRUE(writeSheet(markedSheet(), pdf, 700).has_value());
+    ASSERT_TRUE(writeSheet(markedSheet(), png, 700).has_value());
+    (void)test::saidBy(QStringLiteral("pdftoppm"),
+                       {QStringLiteral("-r"), QStringLiteral("72"), QStringLiteral("-png"),
+                        QStringLiteral("-singlefile"), pdf, folder.filePath(QStringLiteral("seen"))});
+    const QImage page(folder.filePath(QStringLiteral("seen.png")));
+    ASSERT_FALSE(page.isNull());
+    const QImage expected(png);
+    const double scale = std::min(static_cast<double>(page.width()) / expected.width(),
+                                  static_cast<double>(page.height()) / expected.height());
+    const QSizeF size = QSizeF(expected.size()) * scale;
+    const QImage sheet = page.copy(QRectF(QPointF((page.width() - size.width()) / 2.0, 0.0), size).toRect());
+    constexpr int kSide = 70;
+    const auto small = [](const QImage& image) {
+        return image.convertToFormat(QImage::Format_RGB32)
+            .scaled(kSide, kSide, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+    };
+    const QImage one = small(sheet);
+    const QImage other = small(expected);
+    double sum = 0.0;
+    for (int y = 0; y < kSide; ++y)
+        for (int x = 0; x < kSide; ++x)
+            sum += std::abs(qGray(one.pixel(x, y)) - qGray(other.pixel(x, y)));
+    EXPECT_LT(sum / (kSide * kSide), 1.8);
 }
 
 TEST(PlateSheetTest, PeeledLayersChangeThePicture)

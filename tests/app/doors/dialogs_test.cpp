@@ -38,7 +38,7 @@ TEST(DialogsTest, ThinkingBetterOfAFileAnswersNothing)
         {QStringLiteral("Choose a file of marks"), [&] { return dialogs.askMarksFile(nullptr); }},
         {QStringLiteral("Save the picture as"),
          [&] { return dialogs.askSaveFile(nullptr, QStringLiteral("a"), SaveKind::Png); }},
-        {QStringLiteral("Save the sheet as PDF"),
+        {QStringLiteral("Save as PDF"),
          [&] { return dialogs.askSaveFile(nullptr, QStringLiteral("a"), SaveKind::Pdf); }}};
     for (const auto& [words, ask] : questions) {
         QString title;

@@ -33,6 +33,20 @@ TEST(ByHandPlateTest, EveryStageHasItsTool)
     EXPECT_EQ(plate.tool(), PlateTool::Mark);
 }
 
+TEST(ByHandPlateTest, AFlagThatMissedItsBoneDoesNotTakeTheBoneOutOfSight)
+{
+    for (const Convention convention : {Convention::DeltoidStrip, Convention::VentroglutealHand}) {
+        HandRun hand(convention);
+        const Point missed = hand.state().target->toViewer(hand.state().target->idealSkin + Point{0.0, -4.0});
+        hand.learner.hand().feel(pointOf(missed));
+        const Landmark bone = askedLandmarks(convention).front();
+        hand.learner.hand().plant(landmarkName(bone));
+        hand.learner.hand().goTo(ByHandStage::Building);
+        const auto place = placeOf(*hand.state().target, bone).value();
+        EXPECT_TRUE(workArea(hand.state()).contains(pointOf(place.points.front()))) << wordOf(convention);
+    }
+}
+
 TEST(ByHandPlateTest, FlagsAreSpokenOfByTheNameTheyWereGiven)
 {
     HandRun hand(Convention::DeltoidHalfway);

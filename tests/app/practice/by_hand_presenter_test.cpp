@@ -36,6 +36,23 @@ TEST(ByHandPresenterTest, APressTellsOfItselfAlone)
     EXPECT_EQ(hand.now().feel->firmness, Firmness::Hard);
 }
 
+TEST(ByHandPresenterTest, WhatOnePressFollowedIsNotToldOfTheNext)
+{
+    HandRun hand(Convention::VentroglutealHand);
+    const auto crest = placeOf(*hand.state().target, Landmark::IliacCrest).value();
+    for (std::size_t i = crest.points.size() / 4;
+         i + 1 < crest.points.size() && hand.now().followed < Cm{3.0}; ++i) {
+        for (const double share : {0.0, 0.25, 0.5, 0.75})
+            hand.learner.hand().feel(pointOf(lerp(crest.points[i], crest.points[i + 1], share)));
+    }
+    const double followed = hand.now().followed.value();
+    ASSERT_GT(followed, 0.5);
+    hand.learner.hand().lift();
+    EXPECT_EQ(hand.now().followed.value(), followed) << "what was felt last stays in sight";
+    hand.learner.hand().feel(pointOf(hand.state().target->ideal));
+    EXPECT_EQ(hand.now().followed.value(), 0.0);
+}
+
 TEST(ByHandPresenterTest, BesideTheBodyNothingIsFelt)
 {
     HandRun hand(Convention::VentroglutealHand);

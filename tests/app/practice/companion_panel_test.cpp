@@ -6,6 +6,7 @@
 #include <QScrollArea>
 #include <QTest>
 
+#include "app/look/type.h"
 #include "app/words/why_words.h"
 #include "tests/support/layout_audit.h"
 #include "tests/support/sample_run.h"
@@ -59,6 +60,23 @@ TEST(CompanionPanelTest, WordsThatDoNotFitScrollByKeyAndThePictureKeepsMostOfThe
     QCoreApplication::processEvents();
     EXPECT_FALSE(scroll->focusPolicy() & Qt::TabFocus) << "what is seen whole needs no key";
     EXPECT_TRUE(layoutFaults(panel).isEmpty()) << layoutFaults(panel).join('\n').toStdString();
+}
+
+TEST(CompanionPanelTest, OnASmallPictureNamesAreNoLargerThanItHasRoomFor)
+{
+    SampleRun run(setupOf(Site::Ventrogluteal));
+    CompanionPanel panel;
+    panel.setFont(fontOf(Type::Body, 1.5));
+    panel.resize(260, 600);
+    panel.show();
+    panel.showState(run.state());
+    QCoreApplication::processEvents();
+    auto* plate = panel.findChild<PlateView*>(QStringLiteral("companionPlate"));
+    EXPECT_NEAR(textScaleOf(plate->font()), 1.0, 0.05);
+    panel.resize(700, 600);
+    QCoreApplication::processEvents();
+    EXPECT_NEAR(textScaleOf(plate->font()), 1.5, 0.05)
+        << "where there is room they are as large as all letters";
 }
 
 TEST(CompanionPanelTest, ItIsToLookAtOnly)

@@ -40,4 +40,24 @@ TEST(AssessorFormTest, GivesNameAndBothPinsAndKeepsTheNameAlone)
     EXPECT_TRUE(field("enrolName")->text().isEmpty());
 }
 
+TEST(AssessorFormTest, EnterGoesFromFieldToFieldAndThenGives)
+{
+    AssessorForm form;
+    form.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&form));
+    QSignalSpy given(&form, &AssessorForm::given);
+    QSignalSpy edited(&form, &AssessorForm::edited);
+    form.focusFirst();
+    for (const char* typed : {"Vera  Holm ", "482913", "482913"}) {
+        EXPECT_EQ(given.count(), 0);
+        QTest::keyClicks(form.focusWidget(), QLatin1String(typed));
+        QTest::keyClick(form.focusWidget(), Qt::Key_Return);
+    }
+    ASSERT_EQ(given.count(), 1);
+    EXPECT_EQ(given[0][0].toString(), QStringLiteral("Vera Holm"));
+    EXPECT_EQ(edited.count(), 11 + 6 + 6);
+    EXPECT_EQ(form.focusWidget(), form.findChild<QLineEdit*>(QStringLiteral("enrolPin")))
+        << "should it be refused, the PIN is typed again";
+}
+
 }  // namespace fb::test::assessor_form_test

@@ -72,4 +72,17 @@ TEST(GatePageTest, BeforeAnybodyIsEnrolledItSaysSoAndOffersIt)
     EXPECT_EQ(records.people.size(), 1U);
 }
 
+TEST(GatePageTest, AfterADamageItSaysWhereTheBackupIsPutBackBeforeSomebodyEnrols)
+{
+    SampleRecords records;
+    records.people.clear();
+    records.backups.offered = backupSample();
+    RecordsWindow open(records);
+    const QString why = open.find<QLabel>("gateWhy")->text();
+    EXPECT_TRUE(why.contains(QStringLiteral("Check-off"))) << why.toStdString();
+    EXPECT_TRUE(why.contains(QStringLiteral("As long as nobody is enrolled"))) << why.toStdString();
+    EXPECT_FALSE(open.find("gatePutBack")->isVisible());
+    EXPECT_TRUE(open.find("enrolAction")->isVisible());
+}
+
 }  // namespace fb::test::gate_page_test

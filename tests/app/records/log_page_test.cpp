@@ -82,6 +82,38 @@ TEST(LogPageTest, ABackupIsCancelledByKey)
     EXPECT_EQ(log.open.find<QLabel>("backupText")->text(), QStringLiteral("The last backup: backup.db"));
 }
 
+TEST(LogPageTest, ABackupIsChosenReadAndPutBackByKey)
+{
+    Log log;
+    log.open.dialogs.answer = QStringLiteral("/lab/backups/kept.db");
+    log.open.click("backup");
+    log.open.dialogs.answer.clear();
+    log.open.click("chooseBackup");
+    EXPECT_EQ(log.open.dialogs.backupFolder, QStringLiteral("/lab/backups")) << "where the last one lies";
+    EXPECT_FALSE(log.open.find("putBackPanel")->isVisible()) << "thought better of it";
+    log.open.dialogs.answer = QStringLiteral("/lab/backups/term-end.db");
+    log.open.click("chooseBackup");
+    ASSERT_TRUE(log.open.find("putBackPanel")->isVisible());
+    QTest::keyClick(log.open.find("putBackReject"), Qt::Key_Space);
+    EXPECT_FALSE(log.open.find("putBackPanel")->isVisible());
+    EXPECT_EQ(QApplication::focusWidget(), log.open.find("chooseBackup"));
+    QTest::keyClick(log.open.find("chooseBackup"), Qt::Key_Return);
+    log.open.rest();
+    ASSERT_TRUE(log.open.tabTo("putBackAccept"));
+    log.records.waits = true;
+    QTest::keyClick(log.open.find("putBackAccept"), Qt::Key_Return);
+    EXPECT_TRUE(log.open.find<QLabel>("workDoing")
+                    ->text()
+                    .startsWith(QStringLiteral("The backup is being put back")));
+    EXPECT_FALSE(log.open.find("chooseBackup")->isEnabled());
+    log.records.answerAll();
+    log.open.rest();
+    EXPECT_EQ(log.open.state().gate, RecordsGate::Locked);
+    EXPECT_TRUE(log.open.find<QLabel>("gatePutBack")->isVisible());
+    EXPECT_TRUE(log.open.find<QLabel>("gatePutBack")->text().contains(QStringLiteral("records-before")));
+    EXPECT_EQ(QApplication::focusWidget(), log.open.find("gatePin"));
+}
+
 TEST(LogPageTest, JsonIsOfTheChosenSheetOrOfAll)
 {
     Log log;

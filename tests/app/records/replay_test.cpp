@@ -6,6 +6,7 @@
 #include <QFile>
 #include <algorithm>
 
+#include "app/words/site_words.h"
 #include "tests/support/sample_records.h"
 
 namespace fb::test::replay_tests {
@@ -132,6 +133,26 @@ TEST(ReplayTest, AgreesToTheLastDigitThatLeavesCoreAndNoFurther)
     again = recorded;
     again.points += 0.25;
     EXPECT_FALSE(agree(recorded, again));
+}
+
+TEST(ReplayTest, OfTheAreasThatMustBeSparedOnlyTheOneThatWasStruckIsNamed)
+{
+    for (const Point off : {Point{0.0, 0.0}, Point{-4.0, 3.0}}) {
+        Kept kept(off);
+        const Replay replay = kept.replay(1);
+        ASSERT_TRUE(replay.shown.graded.has_value());
+        const auto hazard = replay.shown.graded->grade.hazard;
+        int areas = 0;
+        for (const SceneShape& shape : replay.shown.scene) {
+            if (shape.role != Role::Strike && shape.role != Role::Near)
+                continue;
+            ++areas;
+            EXPECT_FALSE(spoken(shape).isEmpty()) << "a screen reader still tells of it";
+            EXPECT_TRUE(shape.label.isEmpty() || (hazard && shape.label == hazardName(*hazard)))
+                << shape.label.toStdString();
+        }
+        EXPECT_GT(areas, 2) << "all of them are drawn";
+    }
 }
 
 }  // namespace fb::test::replay_tests

@@ -106,6 +106,20 @@ TEST(FeedbackSheetTest, EveryRequiredFieldIsFoundOnThePrintedSheet)
     EXPECT_FALSE(closed(text).contains(QStringLiteral("5f0c1db2a97e4"))) << "only twelve digits are shown";
 }
 
+TEST(FeedbackSheetTest, LettersThatAFaceWouldJoinAreFoundOneByOne)
+{
+    QTranslator spanish;
+    useLanguage(spanish, "es");
+    const QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("sheet.pdf"));
+    ASSERT_TRUE(writeSheet(sheetOf(usualSample()), file, QPageSize::A4).has_value());
+    const QString text = pdfText(file);
+    QCoreApplication::removeTranslator(&spanish);
+    EXPECT_TRUE(text.contains(QStringLiteral("Qué practicar")));
+    EXPECT_TRUE(text.contains(QStringLiteral("Identifica")));
+    EXPECT_FALSE(text.contains(QChar(0xFB01))) << "no ligature";
+}
+
 TEST(FeedbackSheetTest, EveryWordIsPrintedOnBothPapers)
 {
     for (const auto paper : {QPageSize::A4, QPageSize::Letter})

@@ -8,7 +8,7 @@ namespace sheet_flow_test {
 
 SheetBlock block(double height, double before = 0.0, bool stays = false)
 {
-    return {height, before, stays, {}};
+    return {height, before, stays, {}, {}};
 }
 
 // "0 10 | 0": the tops of the blocks, pages parted by a bar.
@@ -49,6 +49,21 @@ TEST(SheetFlowTest, AHeadingNeverStandsAloneAtTheFoot)
 TEST(SheetFlowTest, ABlockHigherThanAPageStandsOnOneOfItsOwn)
 {
     EXPECT_EQ(tops({block(10), block(300), block(10)}, 100.0), "0 | 0 | 0");
+}
+
+TEST(SheetFlowTest, ARowThatBeginsAPageHasTheHeadOfItsTableAboveIt)
+{
+    const auto head = std::make_shared<const SheetBlock>(block(10));
+    std::vector<SheetBlock> blocks{block(50), *head};
+    for (int row = 0; row < 8; ++row) {
+        blocks.push_back(block(20));
+        blocks.back().head = head;
+    }
+    blocks.push_back(block(30));
+    EXPECT_EQ(tops(blocks, 100.0), "0 50 60 80 | 0 10 30 50 70 | 0 10 30 50");
+    const auto pages = paginated(blocks, 100.0);
+    EXPECT_EQ(pages[1].front().block, head.get());
+    EXPECT_EQ(pages[2].front().block, head.get());
 }
 
 TEST(SheetFlowTest, NothingIsStillOnePageAndNothingIsLost)

@@ -134,4 +134,11 @@ TEST(SheetLanguageTest, AWorkerGoesOnAloneWhenTheWindowsThreadDoesNotAnswer)
     EXPECT_EQ(heard.words, QStringLiteral("untouched"));
 }
 
+TEST(SheetLanguageTest, EachLanguageThatIsOfferedHasWords)
+{
+    EXPECT_EQ(sheetLanguages(), (QStringList{QStringLiteral("en"), QStringLiteral("es")}));
+    for (const QString& each : sheetLanguages())
+        EXPECT_FALSE(wordsIn(each).words.isEmpty());
+}
+
 }  // namespace fb::test::sheet_language_tests

@@ -102,7 +102,7 @@ TEST(RosterTableTest, TheCountsNameWhoIsLeftOut)
         rosterCounts(rows, 3),
         "2 new, 1 changed, 1 the same as before, 1 doubled and left out, 1 without a usable id and left "
         "out, 1 without a name and left out, 1 with an extra time that is unclear, 3 of another "
-        "role and passed over");
+        "role or to be deleted, passed over");
     EXPECT_EQ(rosterCounts({}, 0), "No students");
 }
 

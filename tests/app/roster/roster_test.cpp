@@ -6,6 +6,8 @@
 #include <QStringEncoder>
 #include <QTemporaryDir>
 
+#include "tests/support/record_folder.h"
+
 namespace fb::test::roster_tests {
 
 namespace roster_test {
@@ -263,6 +265,17 @@ TEST(RosterTest, ShortLongAndBlankRowsDoNoHarm)
     const auto rows = rowsOf("section,id,name\nA\nB,7\n,,,\nC,8,Bo Li,x,y,z\n");
     EXPECT_EQ(kindsOf(rows), (std::vector<Kind>{Kind::NoId, Kind::Nameless, Kind::New}));
     EXPECT_EQ(rows[2].line, 5);
+}
+
+TEST(RosterTest, TheMostTimeThatARosterMayAgreeIsTakenByTheRecords)
+{
+    const auto rows = roster_test::rowsOf("id,name,extra\n1,Ada Brook," +
+                                          QByteArray::number(kMostExtraPercent) + "\n2,Bo Quist,201\n");
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].student.extraPercent, kMostExtraPercent);
+    EXPECT_EQ(rows[1].unclearExtra, QStringLiteral("201"));
+    RecordFolder records;
+    EXPECT_TRUE(saveStudents(records.store(), studentsToSave(rows), momentAt(0)).has_value());
 }
 
 }  // namespace fb::test::roster_tests

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QLabel>
@@ -13,6 +14,35 @@
 #include <memory>
 
 namespace fb::test::sheet_fields_test {
+
+TEST(SheetFieldsTest, LinesStandUnderEachOtherAndEachFieldIsCalledWhatStandsBesideIt)
+{
+    QWidget whole;
+    fields::Lines lines(&whole);
+    auto* firstName = new QLabel(&whole);
+    auto* first = fields::whole(&whole, "first", 0, 9);
+    auto* secondName = new QLabel(&whole);
+    auto* second = new fields::TimeField("second", 600, &whole);
+    auto* tick = fields::tick(&whole, "tick");
+    lines.add(firstName, first);
+    lines.rule();
+    lines.add(secondName, second);
+    lines.across(tick);
+    lines.end();
+    fields::say(firstName, first, QStringLiteral("Attempts"));
+    fields::say(secondName, second, QStringLiteral("Time"));
+    fields::say(tick, QStringLiteral("Practice first"));
+    whole.resize(700, 500);
+    whole.show();
+    EXPECT_EQ(first->accessibleName(), firstName->text());
+    EXPECT_EQ(tick->accessibleName(), tick->text());
+    EXPECT_TRUE(whole.findChild<QSpinBox*>("secondMinutes")->accessibleName().startsWith(secondName->text()));
+    EXPECT_EQ(first->x(), second->x());
+    EXPECT_EQ(tick->x(), firstName->x());
+    EXPECT_GT(second->y(), first->geometry().bottom());
+    EXPECT_GT(tick->y(), second->geometry().bottom());
+    EXPECT_LT(tick->geometry().bottom(), 300) << "room that is left stays below";
+}
 
 TEST(SheetFieldsTest, ANumberShowsNoDigitMoreThanItHas)
 {

@@ -92,4 +92,36 @@ TEST(StoreFileTest, TheUsualFileLiesInTheUsersDataFolder)
     EXPECT_TRUE(usualStoreFile().endsWith(QLatin1String("/profile.db")));
 }
 
+TEST(StoreFileTest, AGoodFileIsKeptUnderANameThatIsFree)
+{
+    const StoreFolder folder;
+    const QDateTime when(QDate(2026, 11, 29), QTime(18, 15), Qt::UTC);
+    const QString name = nameBefore(folder.file(), when);
+    EXPECT_EQ(name, folder.folder() + QStringLiteral("/profile-before-2026-11-29-181500.db"));
+    folder.write("x");
+    ASSERT_TRUE(QFile::copy(folder.file(), name));
+    EXPECT_EQ(nameBefore(folder.file(), when),
+              folder.folder() + QStringLiteral("/profile-before-2026-11-29-181500-2.db"));
+}
+
+TEST(StoreFileTest, APartIsItsOwnersAloneAndWhatLiesBesideAFileIsFound)
+{
+    const StoreFolder folder;
+    folder.write("x");
+    const QString part = folder.file() + QStringLiteral(".part");
+    for (int again = 0; again < 2; ++again)
+        EXPECT_TRUE(makePart(part));
+    EXPECT_EQ(QFileInfo(part).size(), 0);
+    EXPECT_EQ(QFile::permissions(part) & (QFileDevice::ReadGroup | QFileDevice::ReadOther),
+              QFileDevice::Permissions());
+    EXPECT_TRUE(isFlushed(part));
+    EXPECT_TRUE(isFlushed(folder.folder()));
+    EXPECT_FALSE(isFlushed(folder.folder() + QStringLiteral("/none")));
+    EXPECT_TRUE(besideOf(folder.file()).isEmpty());
+    const QString log = folder.file() + QStringLiteral("-wal");
+    ASSERT_TRUE(makePart(log));
+    EXPECT_EQ(besideOf(folder.file()), QStringList{log});
+    EXPECT_FALSE(makePart(QStringLiteral("/proc/none/part")));
+}
+
 }  // namespace fb::test::store_file_tests

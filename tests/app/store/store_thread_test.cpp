@@ -115,4 +115,57 @@ TEST(StoreThreadTest, WhatOpeningToldIsTakenOnce)
     EXPECT_FALSE(told[1]);
 }
 
+TEST(StoreThreadTest, AStoreIsTakenOutClosedAndAnotherPutIn)
+{
+    const StoreFolder folder;
+    int opened = 0;
+    StoreThread thread([&]() -> Result<Store::Opened> {
+        ++opened;
+        return Store::open(folder.file());
+    });
+    QObject asker;
+    QStringList words;
+    thread.ask(&asker, [&](const Result<Store*>& store) -> StoreThread::Then {
+        writes(store, QStringLiteral("before"));
+        thread.takeOut().reset();
+        thread.putIn(std::move(Store::open(folder.file())->store));
+        return {};
+    });
+    thread.ask(&asker, [](const Result<Store*>& store) { return writes(store, QStringLiteral("after")); });
+    thread.ask(&asker, [&](const Result<Store*>&) -> StoreThread::Then {
+        thread.takeOut().reset();
+        return {};
+    });
+    bool isRead = false;
+    thread.ask(&asker, [&](const Result<Store*>& store) -> StoreThread::Then {
+        const auto rows = (*store)->rows({QStringLiteral("SELECT words FROM note")});
+        for (const QVariantList& row : *rows)
+            words << row.front().toString();
+        return [&] { isRead = true; };
+    });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return isRead; }));
+    EXPECT_EQ(words, (QStringList{QStringLiteral("before"), QStringLiteral("after")}));
+    EXPECT_EQ(opened, 2) << "once at first, and once where nothing was put in";
+}
+
+TEST(StoreThreadTest, WhilePausedTheStoreIsClosedAndWorkWaits)
+{
+    const StoreFolder folder;
+    StoreThread thread(folder.file());
+    QObject asker;
+    thread.ask(&asker, [](const Result<Store*>& store) { return writes(store, QStringLiteral("first")); });
+    auto pause = thread.pause();
+    EXPECT_EQ(folder.sqlite3(QStringLiteral("SELECT words FROM note")), QStringLiteral("first"));
+    EXPECT_FALSE(QFileInfo::exists(folder.file() + QStringLiteral("-wal"))) << "closed";
+    bool isDone = false;
+    thread.ask(&asker, [&](const Result<Store*>& store) -> StoreThread::Then {
+        writes(store, QStringLiteral("second"));
+        return [&] { isDone = true; };
+    });
+    QTest::qWait(50);
+    EXPECT_FALSE(isDone);
+    pause.reset();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return isDone; }));
+}
+
 }  // namespace fb::test::store_thread_tests

@@ -141,8 +141,8 @@ TEST(CheckOffWordsTest, EachWayToMissASiteHasItsOwnAdvice)
     QSet<QString> advice;
     for (const Site site : kSites) {
         for (int way = 1; way < kDirectionCount; ++way) {
-            const QStringList lines =
-                practiceOf({}, {answered(site, Verdict::OffTarget, static_cast<Direction>(way), 1.0, 1.0)});
+            const QStringList lines = practiceOf(
+                {}, {answered(site, Verdict::OffTarget, static_cast<Direction>(way), 1.0, 1.0)}, {});
             ASSERT_EQ(lines.size(), 1);
             EXPECT_FALSE(lines[0].isEmpty());
             advice += lines[0];
@@ -153,26 +153,28 @@ TEST(CheckOffWordsTest, EachWayToMissASiteHasItsOwnAdvice)
 
 TEST(CheckOffWordsTest, NothingOffMeansNothingToPractise)
 {
-    EXPECT_TRUE(practiceOf({}, {answered(Site::Deltoid, Verdict::OnTarget, Direction::None, 0.1, 0.1),
-                                answered(Site::Deltoid, Verdict::Acceptable, Direction::Low, 0.1, 1.1),
-                                refusedFor(FindingCode::Rash, Verdict::OnTarget)})
+    EXPECT_TRUE(practiceOf({},
+                           {answered(Site::Deltoid, Verdict::OnTarget, Direction::None, 0.1, 0.1),
+                            answered(Site::Deltoid, Verdict::Acceptable, Direction::Low, 0.1, 1.1),
+                            refusedFor(FindingCode::Rash, Verdict::OnTarget)},
+                           {})
                     .isEmpty());
 }
 
 TEST(CheckOffWordsTest, TheSameAdviceIsGivenOnce)
 {
     const Answer low = answered(Site::Deltoid, Verdict::Unsafe, Direction::Low, 0.0, 3.0);
-    EXPECT_EQ(practiceOf({}, {low, low, low}).size(), 1);
+    EXPECT_EQ(practiceOf({}, {low, low, low}, {}).size(), 1);
 }
 
 TEST(CheckOffWordsTest, AMarkAgainstTheChartIsToldAsAMatterOfTheChart)
 {
     Answer against = answered(Site::Deltoid, Verdict::Unsafe, Direction::Low, 0.0, 3.0);
     against.request.finding = Finding{FindingCode::Rash, BodyPart::UpperArm, Side::Left};
-    const QStringList lines = practiceOf({}, {against});
+    const QStringList lines = practiceOf({}, {against}, {});
     ASSERT_EQ(lines.size(), 1);
     EXPECT_TRUE(lines[0].startsWith(QStringLiteral("The chart: read it"))) << lines[0].toStdString();
-    const QStringList refused = practiceOf({}, {refusedFor(FindingCode::Scar, Verdict::OffTarget)});
+    const QStringList refused = practiceOf({}, {refusedFor(FindingCode::Scar, Verdict::OffTarget)}, {});
     ASSERT_EQ(refused.size(), 1);
     EXPECT_NE(refused[0], lines[0]);
 }
@@ -182,7 +184,6 @@ TEST(CheckOffWordsTest, StepsOrdersAndWaitingAreToBePractised)
     CheckOffResult result;
     result.procedure.missedCritical = {ProcedureStep::Allergies};
     result.procedure.breaches = {
-        // What was missed altogether needs no word about its order.
         broken(ConstraintKind::Before, Severity::Hard, ProcedureStep::Allergies, ProcedureStep::Insert),
         broken(ConstraintKind::Never, Severity::Hard, ProcedureStep::Insert, ProcedureStep::Recap),
         broken(ConstraintKind::After, Severity::Hard, ProcedureStep::Withdraw, ProcedureStep::Sharps),
@@ -194,15 +195,70 @@ TEST(CheckOffWordsTest, StepsOrdersAndWaitingAreToBePractised)
     Answer late = refusedFor(FindingCode::Rash, Verdict::OffTarget);
     late.refusal.reset();
     late.timeUp = true;
-    const QStringList lines = practiceOf(result, {late});
-    ASSERT_EQ(lines.size(), 7) << lines.join(QLatin1Char('\n')).toStdString();
-    EXPECT_EQ(QSet<QString>(lines.begin(), lines.end()).size(), 7);
-    EXPECT_TRUE(anyContains(lines, "Asks about allergies"));
+    std::vector<Observation> seen{{ProcedureStep::Allergies, Seen::Prompted, 3.0, {}}};
+    for (const ProcedureStep step :
+         {ProcedureStep::Insert, ProcedureStep::Withdraw, ProcedureStep::Sharps, ProcedureStep::Expose,
+          ProcedureStep::Landmarks, ProcedureStep::Inject, ProcedureStep::CleanSkin})
+        seen.push_back({step, Seen::Done, 9.0, {}});
+    const QStringList lines = practiceOf(result, {late}, seen);
+    ASSERT_EQ(lines.size(), 8) << lines.join(QLatin1Char('\n')).toStdString();
+    EXPECT_EQ(QSet<QString>(lines.begin(), lines.end()).size(), 8);
+    EXPECT_TRUE(anyContains(lines, "Without a hint: “Asks about allergies"));
+    EXPECT_TRUE(anyContains(lines, "first “Asks about allergies")) << "it came too late as well";
     EXPECT_TRUE(anyContains(lines, "first “Positions the patient"));
     EXPECT_TRUE(anyContains(lines, "after “Withdraws"));
     EXPECT_TRUE(anyContains(lines, "leave the cap off"));
     EXPECT_TRUE(anyContains(lines, "count 10 second"));
     EXPECT_TRUE(anyContains(lines, "1 item"));
+}
+
+TEST(CheckOffWordsTest, AStepLeftOutIsToBePractisedAsThatAndNotAsAnOrder)
+{
+    CheckOffResult result;
+    result.procedure.missedCritical = {ProcedureStep::Identify, ProcedureStep::Sharps};
+    result.procedure.breaches = {
+        broken(ConstraintKind::Before, Severity::Hard, ProcedureStep::Identify, ProcedureStep::Insert),
+        broken(ConstraintKind::After, Severity::Hard, ProcedureStep::Withdraw, ProcedureStep::Sharps),
+        broken(ConstraintKind::Before, Severity::Soft, ProcedureStep::GlovesOn, ProcedureStep::Insert)};
+    const QStringList lines = practiceOf(result, {},
+                                         {{ProcedureStep::Identify, Seen::NotDone, 0.0, {}},
+                                          {ProcedureStep::GlovesOn, Seen::NotDone, 0.0, {}},
+                                          {ProcedureStep::Explain, Seen::NotDone, 0.0, {}},
+                                          {ProcedureStep::Evaluate, Seen::Prompted, 80.0, {}},
+                                          {ProcedureStep::Insert, Seen::Done, 50.0, {}},
+                                          {ProcedureStep::Withdraw, Seen::Done, 60.0, {}}});
+    ASSERT_EQ(lines.size(), 3) << lines.join(QLatin1Char('\n')).toStdString();
+    EXPECT_EQ(lines[0], QStringLiteral("Never to be left out: “%1”.").arg(stepName(ProcedureStep::Identify)));
+    EXPECT_EQ(lines[1], QStringLiteral("Steps left out: “%1” and “%2”.")
+                            .arg(stepName(ProcedureStep::Explain), stepName(ProcedureStep::GlovesOn)));
+    EXPECT_EQ(lines[2],
+              QStringLiteral("Steps that took a hint: “%1”.").arg(stepName(ProcedureStep::Evaluate)));
+    EXPECT_FALSE(anyContains(lines, "Order")) << "an omission is no order";
+    EXPECT_FALSE(anyContains(lines, "sharps")) << "nobody said a word of it: it was not reached";
+}
+
+TEST(CheckOffWordsTest, ALongListOfStepsLeftOutIsToldByItsNumber)
+{
+    std::vector<Observation> seen;
+    for (int index = 0; index < 12; ++index)
+        seen.push_back({procedureStepAt(index), Seen::NotDone, 0.0, {}});
+    const QStringList lines = practiceOf({}, {}, seen);
+    ASSERT_EQ(lines.size(), 1);
+    EXPECT_TRUE(lines[0].startsWith(QStringLiteral("12 step"))) << lines[0].toStdString();
+}
+
+TEST(CheckOffWordsTest, AStopForSafetyAccusesNobodyOfStepsThatWereNotReached)
+{
+    CheckOffResult result;
+    result.decision.outcome = Outcome::StoppedSafety;
+    result.decision.alsoTrue = {Outcome::FailCritical, Outcome::FailScore};
+    result.procedure.missedCritical = {ProcedureStep::Sharps};
+    result.procedure.breaches = {
+        broken(ConstraintKind::Before, Severity::Hard, ProcedureStep::Inject, ProcedureStep::Document)};
+    const QStringList reasons = reasonsOf(result, setupOfThree(), QStringLiteral("needle near a bystander"));
+    ASSERT_EQ(reasons.size(), 2) << reasons.join(QLatin1Char('\n')).toStdString();
+    EXPECT_TRUE(reasons[0].endsWith(QStringLiteral("needle near a bystander")));
+    EXPECT_TRUE(reasons[1].startsWith(QStringLiteral("Documented before giving")));
 }
 
 }  // namespace fb::test::check_off_words_outcome_test

@@ -31,6 +31,7 @@ const std::vector<Row>& rows()
         {Problem::ChainBroken, "r.db", "17", 0, 0, {"changed after", "r.db", "17", "backup"}},
         {Problem::BackupFailed, "b.db", "", 0, 0, {"backup", "b.db", "choose a folder"}},
         {Problem::NotAStore, "x.db", "", 0, 0, {"x.db", "no records", "choose"}},
+        {Problem::NotPutBack, "b.db", "", 0, 0, {"backup", "b.db", "nothing was changed", "try again"}},
         {Problem::FileNotReadable, "c.csv", "", 0, 0, {"c.csv", "cannot be read", "check"}},
         {Problem::FileNotUtf8, "c.csv", "12", 0, 0, {"Line 12", "c.csv", "UTF-8", "save"}},
         {Problem::CsvBroken, "c.csv", "9", 0, 0, {"Line 9", "c.csv", "quotation mark", "mend"}},
@@ -106,12 +107,30 @@ TEST(FaultWordsCheckOffTest, TheSameFaultOfRecordsAndOfAProfileIsToldApart)
     }
 }
 
-TEST(FaultWordsCheckOffTest, BrokenRecordsSayWhereTheyWerePutAsideAndOfferTheBackup)
+// Whether there is a backup to speak of the desk knows, and offers it.
+TEST(FaultWordsCheckOffTest, BrokenRecordsSayWhereTheyWerePutAsideAndPromiseNoBackup)
 {
     const QString text =
         sentenceOf({Problem::StoreBroken, kRecords.toStdString(), "records.broken-1.db", 0.0, 0.0});
     EXPECT_TRUE(text.contains(QStringLiteral("records.broken-1.db"))) << text.toStdString();
+    EXPECT_FALSE(text.contains(QStringLiteral("backup"))) << text.toStdString();
+}
+
+TEST(FaultWordsCheckOffTest, BrokenRecordsThatAreInUseSayThatAStartMendsIt)
+{
+    const QString text = sentenceOf({Problem::StoreBroken, kRecords.toStdString(), {}, 0.0, 0.0});
+    EXPECT_TRUE(text.contains(QStringLiteral("start it again"))) << text.toStdString();
     EXPECT_TRUE(text.contains(QStringLiteral("last backup"))) << text.toStdString();
+}
+
+TEST(FaultWordsCheckOffTest, ABrokenBackupIsNeitherTheRecordsNorAProfile)
+{
+    const std::string file = "/home/lab/backups/records-2026-11-28-140300-1f2e3d4c-97.db";
+    const QString broken = sentenceOf({Problem::StoreBroken, file, {}, 0.0, 0.0});
+    EXPECT_TRUE(broken.startsWith(QStringLiteral("The backup /home/lab"))) << broken.toStdString();
+    EXPECT_TRUE(broken.contains(QStringLiteral("choose another"))) << broken.toStdString();
+    const QString newer = sentenceOf({Problem::StoreTooNew, file, {}, 0.0, 0.0});
+    EXPECT_FALSE(newer.contains(QStringLiteral("profile"))) << newer.toStdString();
 }
 
 TEST(FaultWordsCheckOffTest, ALongPathKeepsItsEndWhichTellsTheFile)

@@ -111,6 +111,9 @@ TEST(FeelWordsTest, WhatIsNotPlainSaysThroughHowMuchFat)
               QStringLiteral("Dull, through 22 mm of fat"));
     EXPECT_EQ(clearnessText(feelOf(Firmness::Hard, BoneShape::Edge, Clearness::Faint, 48.0)),
               QStringLiteral("Faint, through 48 mm of fat"));
+    EXPECT_EQ(clearnessText(feelOf(Firmness::Soft, BoneShape::None, Clearness::Dull, 21.6)),
+              QStringLiteral("Through 22 mm of fat"))
+        << "what is not there is not felt dully";
     const Target target = hip(Side::Right);
     const QString plaque = feelPlaque(feelOf(Firmness::Hard, BoneShape::Point), target, target.ideal);
     EXPECT_EQ(plaque, QStringLiteral("Hard, a bony point"));

@@ -1,4 +1,4 @@
-#include "app/checkoff/pin_field.h"
+#include "app/records/pin_field.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -32,6 +32,8 @@ PinField::PinField(const QString& name, QWidget* parent)
     m_who->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_pin->setEchoMode(QLineEdit::Password);
     m_pin->setMaxLength(kLongestPin);
+    m_pin->setInputMethodHints(Qt::ImhHiddenText | Qt::ImhSensitiveData | Qt::ImhNoPredictiveText);
+    setFocusProxy(m_pin);
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setHorizontalSpacing(space::kNear);
@@ -53,7 +55,7 @@ void PinField::say(const QString& title)
     m_who->setPlaceholderText(tr("Choose a name"));
     //: A secret number that an assessor signs with.
     m_pin->setPlaceholderText(tr("PIN"));
-    //: %1 is "Assessor" or "Second assessor".
+    //: %1 says whose: "Assessor" or "Second assessor".
     m_pin->setAccessibleName(tr("PIN: %1").arg(title));
 }
 
@@ -66,8 +68,7 @@ void PinField::showAssessors(const std::vector<Assessor>& assessors)
     m_who->clear();
     for (const Assessor& each : assessors)
         m_who->addItem(each.name, QVariant::fromValue(each.id));
-    m_who->setCurrentIndex(-1);
-    choose(before);
+    choose(assessors.size() == 1 ? assessors.front().id : before);
 }
 
 void PinField::choose(qint64 assessor)
@@ -76,6 +77,8 @@ void PinField::choose(qint64 assessor)
 }
 
 qint64 PinField::assessor() const { return m_who->currentData().toLongLong(); }
+
+QString PinField::assessorName() const { return m_who->currentText(); }
 
 QString PinField::pin() const { return m_pin->text(); }
 

@@ -1,4 +1,4 @@
-#include "app/checkoff/pin_field.h"
+#include "app/records/pin_field.h"
 
 #include <gtest/gtest.h>
 
@@ -63,8 +63,11 @@ TEST_F(PinFieldTest, WhoWasChosenStaysWhenTheListChanges)
     field.showAssessors(
         {{1, QStringLiteral("Ada")}, {3, QStringLiteral("Vera")}, {7, QStringLiteral("Tom")}});
     EXPECT_EQ(field.assessor(), 7);
-    field.showAssessors({{1, QStringLiteral("Ada")}});
+    field.showAssessors({{1, QStringLiteral("Ada")}, {3, QStringLiteral("Vera")}});
     EXPECT_EQ(field.assessor(), 0) << "who is gone is not replaced by another";
+    field.showAssessors({{1, QStringLiteral("Ada")}});
+    EXPECT_EQ(field.assessor(), 1) << "where there is one alone, nobody has to choose";
+    EXPECT_EQ(field.assessorName(), QStringLiteral("Ada"));
 }
 
 TEST_F(PinFieldTest, AWrongPinIsMarkedByALineThatIsBroken)

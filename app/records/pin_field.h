@@ -1,4 +1,5 @@
-// Who signs and their PIN, in one line each: choose the name, type the PIN, Enter.
+// Who signs or comes in, and their PIN, in one line: choose the name, type the PIN, Enter. One who is the
+// only one is chosen; of several nobody is guessed.
 #pragma once
 
 #include <QWidget>
@@ -23,6 +24,7 @@ public:
     void showAssessors(const std::vector<Assessor>& assessors);  // keeps who was chosen
     void choose(qint64 assessor);
     [[nodiscard]] qint64 assessor() const;  // 0: nobody
+    [[nodiscard]] QString assessorName() const;
     [[nodiscard]] QString pin() const;
     void setPin(const QString& pin);
     void clearPin();
