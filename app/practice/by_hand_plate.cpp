@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "app/canvas/plate_view.h"
+#include "app/practice/watched.h"
 #include "app/words/build_words.h"
 #include "app/words/feel_words.h"
 #include "app/words/landmark_words.h"
@@ -105,6 +106,12 @@ bool isLaid(const PracticeState& state)
     return state.byHand && !state.byHand->watching && state.byHand->stage != ByHandStage::Feeling;
 }
 
+FingersLook fingersLook(const PracticeState& state, const LaidFingers& fingers)
+{
+    return {state.fingerArt[fingers.count == 2 ? 0 : 1], fingers,
+            state.byHand->builder.hand.fingerWidth.value()};
+}
+
 }  // namespace by_hand_plate_detail
 
 using namespace by_hand_plate_detail;
@@ -112,13 +119,17 @@ using namespace by_hand_plate_detail;
 QRectF workArea(const PracticeState& state)
 {
     constexpr double kRoom = 6.0;
+    constexpr double kLeast = 32.0;  // so wide that what a misplaced flag missed is still to be seen
     constexpr double kReach = 15.0;  // down the limb: where a hand or fingers lie before they are laid
     QPolygonF seen{cmOf(state.target->toViewer({0.0, -kReach}))};
     for (const PlantedFlag& flag : state.byHand->flags)
         seen << flag.cm;
     for (const BuildHandle& each : state.byHand->handles)
         seen << each.cm.value_or(seen.front());
-    return seen.boundingRect().adjusted(-kRoom, -kRoom, kRoom, kRoom);
+    const QRectF area = seen.boundingRect().adjusted(-kRoom, -kRoom, kRoom, kRoom);
+    const double across = std::max(0.0, kLeast - area.width()) / 2.0;
+    const double along = std::max(0.0, kLeast - area.height()) / 2.0;
+    return area.adjusted(-across, -along, across, along);
 }
 
 void showHands(PlateView& plate, const PracticeState& state)
@@ -162,9 +173,10 @@ void showBuild(PlateView& plate, const PracticeState& state)
             hand = std::make_shared<const HandLook>(
                 HandLook{state.handArt, poseOf(*byHand.build.hand, byHand.builder.hand)});
         if (byHand.build.fingers)
-            fingers = FingersLook{state.fingerArt[byHand.build.fingers->count == 2 ? 0 : 1],
-                                  *byHand.build.fingers, byHand.builder.hand.fingerWidth.value()};
+            fingers = fingersLook(state, *byHand.build.fingers);
     }
+    if (const auto shown = watchedFingers(state))
+        fingers = fingersLook(state, *shown);
     plate.setHandles(handles);
     plate.setCurrentHandle(current);
     plate.setHeldHand(hand);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "app/practice/watched.h"
 #include "app/scene/by_hand_scene.h"
 #include "app/words/landmark_words.h"
 
@@ -59,8 +60,8 @@ void ByHandPresenter::feel(QPointF cm)
 
 void ByHandPresenter::lift()
 {
-    // What was felt last stays in sight.
-    m_sweep.lift();
+    // What was felt last stays in sight; the next press begins a sweep of its own.
+    m_sweep = {};
 }
 
 void ByHandPresenter::plant(const QString& name)
@@ -223,7 +224,7 @@ void ByHandPresenter::watch()
 {
     if (m_state.exam || !hand() || !hand()->watch())
         return;
-    state().watchSteps = watchStepCount(*m_state.target);
+    state().watchSteps = watchStepCount(watchedTarget(*m_state.target, state().builder));
     m_state.notice.reset();
     toStep(0);
 }
@@ -237,7 +238,7 @@ void ByHandPresenter::showStep(int delta)
 void ByHandPresenter::toStep(int step)
 {
     state().watching = step;
-    state().shownPress = watchPress(*m_state.target, step);
+    state().shownPress = watchPress(watchedTarget(*m_state.target, state().builder), step);
     state().shownFeel.reset();
     if (state().shownPress) {
         if (const auto felt = m_practice->feelAt(toPoint(*state().shownPress)))

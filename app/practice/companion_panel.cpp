@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "app/look/style.h"
+#include "app/look/type.h"
 #include "app/practice/parts.h"
 #include "app/words/why_words.h"
 
@@ -77,6 +78,7 @@ void CompanionPanel::setBeside(bool beside)
 {
     m_parts->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     fitWords();
+    fitLetters();
 }
 
 void CompanionPanel::fitWords()
@@ -99,10 +101,25 @@ void CompanionPanel::fitWords()
     }
 }
 
+// Names on a small picture would lie over each other: there they are no larger than the picture has room for.
+// The words beside it keep their size, and the picture can be zoomed.
+void CompanionPanel::fitLetters()
+{
+    constexpr double kRoomy = 310.0;  // px at which names of 100 percent find their places
+    constexpr double kPictureShare = 0.62;
+    const bool beside = m_parts->direction() == QBoxLayout::LeftToRight;
+    const double breadth = beside ? kPictureShare * width() : width();
+    const double scale = textScaleOf(font());
+    const QFont letters = fontOf(Type::Body, std::clamp(breadth / kRoomy, 1.0, scale));
+    if (m_plate->font().pixelSize() != letters.pixelSize())
+        m_plate->setFont(letters);
+}
+
 void CompanionPanel::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
     fitWords();
+    fitLetters();
 }
 
 void CompanionPanel::changeEvent(QEvent* event)
@@ -110,8 +127,10 @@ void CompanionPanel::changeEvent(QEvent* event)
     QWidget::changeEvent(event);
     if (event->type() == QEvent::LanguageChange)
         say();
-    else if (event->type() == QEvent::FontChange)
+    else if (event->type() == QEvent::FontChange) {
         fitWords();
+        fitLetters();
+    }
 }
 
 }  // namespace fb

@@ -30,6 +30,7 @@ protected:
 private:
     void say();
     void fitWords();
+    void fitLetters();
 
     QBoxLayout* m_parts;
     PlateView* m_plate;

@@ -71,6 +71,7 @@ private:
     void goOn();  // from a stage of the hand to the next
     void showByHand(const PracticeState& state);
     void lookClose(const PracticeState& state);
+    void keepHandInSight();
     void showByHandFeedback(const PracticeState& state);
     [[nodiscard]] QString plateName(const PracticeState& state) const;
     [[nodiscard]] QRectF closeUp(const PracticeState& state) const;

@@ -1,8 +1,11 @@
 // The page while a site is found by hand, and after it: see practice_page.h.
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QStyle>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/practice/by_hand_bar.h"
 #include "app/practice/by_hand_column.h"
@@ -58,7 +61,9 @@ void PracticePage::connectByHand()
     connect(to, &ByHandPresenter::felt, this, [this] {
         showPress(*m_plate, m_presenter.state());
         m_byHand->showFelt(m_presenter.state());
+        keepHandInSight();
     });
+    connect(m_scroll->verticalScrollBar(), &QScrollBar::rangeChanged, this, &PracticePage::keepHandInSight);
     connect(to, &ByHandPresenter::handled, this, [this] {
         m_plate->setScene(m_presenter.state().scene);
         showBuild(*m_plate, m_presenter.state());
@@ -108,6 +113,23 @@ void PracticePage::showByHand(const PracticeState& state)
     page_by_hand_detail::dress(m_goOnButton, state.byHand->isDone(state.byHand->stage) && !feeling);
 }
 
+// Where letters are large the column is longer than the window. A request is read from its top; once the
+// finger has pressed, what names, builds and shows is what the learner needs to see.
+void PracticePage::keepHandInSight()
+{
+    const auto& byHand = m_presenter.state().byHand;
+    if (!byHand || m_byHand->isHidden())
+        return;
+    QScrollBar* bar = m_scroll->verticalScrollBar();
+    if (byHand->stage == ByHandStage::Feeling && !byHand->finger && !byHand->watching)
+        return bar->setValue(0);
+    const int top = m_byHand->mapTo(m_scroll->widget(), QPoint()).y();
+    const int bottom = top + m_byHand->height();
+    const int view = m_scroll->viewport()->height();
+    if (top < bar->value() || bottom > bar->value() + view)
+        bar->setValue(std::min(top, bottom - view));
+}
+
 // Feeling is done on the whole plate, building close to where the landmarks were found; the showing is
 // looked at close to the site, and then the learner is back where he was.
 void PracticePage::lookClose(const PracticeState& state)
@@ -149,6 +171,8 @@ void PracticePage::showByHandFeedback(const PracticeState& state)
     }
     if (!m_byHandGrade)
         return;
+    if (found && m_byHandGrade->isHidden())
+        m_scroll->verticalScrollBar()->setValue(0);  // a grade is read from its top as well
     m_byHandGrade->setVisible(found);
     if (found)
         m_byHandGrade->showAttempt(*state.graded, *state.target, *state.policy);

@@ -4,6 +4,7 @@
 
 #include "app/canvas/hand_painter.h"
 #include "app/practice/practice_presenter.h"
+#include "app/practice/watched.h"
 #include "app/scene/by_hand_scene.h"
 #include "app/scene/target_scene.h"
 #include "core/basics/seed_stream.h"
@@ -45,7 +46,7 @@ Scene feedbackScene(const Target& target, const Attempt& attempt, const Policy& 
 Scene handScene(const Target& target, const ByHandState& byHand)
 {
     if (byHand.watching)
-        return watchScene(target, *byHand.watching);
+        return watchScene(watchedTarget(target, byHand.builder), *byHand.watching);
     if (byHand.stage == ByHandStage::Feeling)
         return {};
     return buildScene(target, byHand.build, byHand.builder);

@@ -10,6 +10,7 @@
 
 #include "app/look/style.h"
 #include "app/practice/parts.h"
+#include "app/practice/watched.h"
 #include "app/scene/by_hand_scene.h"
 
 namespace fb {
@@ -117,7 +118,7 @@ void WatchPanel::showState(const PracticeState& state)
     if (last && m_timer.isActive())
         setRunning(false);
     m_counter->setText(tr("Step %1 of %2").arg(locale.toString(step + 1), locale.toString(steps)));
-    m_caption->setText(watchCaption(*state.target, step));
+    m_caption->setText(watchCaption(watchedTarget(*state.target, state.byHand->builder), step));
     // Where the focus is, so that each step is heard.
     m_next->setAccessibleDescription(m_caption->text());
     m_close->setAccessibleDescription(m_caption->text());

@@ -182,7 +182,8 @@ void ProfileDialog::say()
     m_writing[1]->setText(tr("Right"));
     m_writing[0]->setAccessibleName(tr("You write with your left hand"));
     m_writing[1]->setAccessibleName(tr("You write with your right hand"));
-    m_writingHint->setText(tr("On an arm the other hand finds the site, and this one holds the syringe. On a hip, the hip decides which hand is laid."));
+    m_writingHint->setText(tr("On an arm the other hand finds the site, and this one holds the syringe. On a "
+                              "hip, the hip decides which hand is laid."));
     parts::say(m_cancel, tr("Cancel"));
     //: The profile is used although it cannot be kept on disk.
     parts::say(m_unsavedButton, tr("Use it until you quit"));
@@ -222,6 +223,9 @@ void ProfileDialog::takeMeasured(const MeasureDialog& measured)
         m_hand->setLength(*length);
     if (const auto width = measured.fingerWidth())
         m_finger->setText(parts::numberText(width->value()));
+    // What was wrong with the number that stood there is no longer so.
+    if (measured.handLength() || measured.fingerWidth())
+        tell(std::nullopt);
 }
 
 // The first fault from top to bottom. A blank field is a length that is not known.

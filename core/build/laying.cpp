@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <utility>
 
 namespace fb {
 
@@ -54,6 +56,61 @@ std::vector<Point> beginningOf(const std::vector<Point>& line, double length)
     return begun;
 }
 
+// Felt first, then laid and drawn; what the target measures comes after, and its region and point last.
+bool comesBeforeBuilding(const Step& step) { return step.code == StepCode::FeelAcromion; }
+
+bool isBuilt(const Step& step)
+{
+    switch (step.code) {
+    case StepCode::LayFingers:
+    case StepCode::AcromionBase:
+    case StepCode::Apex:
+    case StepCode::Triangle: return true;
+    default: return false;
+    }
+}
+
+// The figures of a flawless build, its fingers' edges in one step; the armpit's level before the apex on it.
+Steps builtOnArm(const Target& target, const Builder& builder)
+{
+    Steps built;
+    Step fingers{StepCode::LayFingers, FigureKind::Line, {}};
+    for (const Step& step : figuresOf(flawlessBuild(target, builder), target, builder)) {
+        if (step.code == StepCode::LayFingers) {
+            fingers.points.insert(fingers.points.end(), step.points.begin(), step.points.end());
+            continue;
+        }
+        if (step.code == StepCode::Apex)
+            std::ranges::copy_if(target.construction, std::back_inserter(built),
+                                 [](const Step& each) { return each.code == StepCode::ArmpitLevel; });
+        built.push_back(step);
+    }
+    built.insert(built.begin(), std::move(fingers));
+    return built;
+}
+
+Steps taughtByFingers(const Target& target, const Builder& builder)
+{
+    Steps taught;
+    std::ranges::copy_if(target.construction, std::back_inserter(taught), comesBeforeBuilding);
+    std::ranges::move(builtOnArm(target, builder), std::back_inserter(taught));
+    std::ranges::copy_if(target.construction, std::back_inserter(taught), [](const Step& step) {
+        return !comesBeforeBuilding(step) && !isBuilt(step) && step.code != StepCode::ArmpitLevel;
+    });
+    return taught;
+}
+
+// Once the line is drawn it is halved.
+Steps taughtByHalving(const Target& target, const Builder& builder)
+{
+    Steps taught = target.construction;
+    const auto drawn = std::ranges::find(taught, StepCode::MidLateralLine, &Step::code);
+    for (const Step& step : figuresOf(flawlessBuild(target, builder), target, builder))
+        if (step.code == StepCode::MeasureDown && drawn != taught.end())
+            taught.insert(drawn + 1, step);
+    return taught;
+}
+
 }  // namespace laying_detail
 
 using namespace laying_detail;
@@ -89,6 +146,15 @@ Step grown(const Step& step, double t)
     if (step.kind == FigureKind::Closed)
         whole.push_back(whole.front());
     return {step.code, FigureKind::Line, beginningOf(whole, share * lengthOf(whole))};
+}
+
+Steps taughtSteps(const Target& target, const Builder& builder)
+{
+    switch (buildKindOf(target.convention)) {
+    case BuildKind::FingersAndTriangle: return taughtByFingers(target, builder);
+    case BuildKind::HalvedLine: return taughtByHalving(target, builder);
+    default: return target.construction;
+    }
 }
 
 }  // namespace fb

@@ -201,6 +201,23 @@ TEST(ProfileDialogTest, WhatIsMeasuredIsWrittenIntoTheFieldsAndSkippedStepsAreNo
     EXPECT_EQ(shown.keeper.stored.scales.size(), 1U) << "but the screen is";
 }
 
+TEST(ProfileDialogTest, WhatIsMeasuredPutsTheSentenceOfABadNumberAway)
+{
+    Shown shown;
+    shown.type("runHand", "31");
+    shown.click("saveProfile");
+    ASSERT_TRUE(shown.find<QLabel>("profileNotice")->isVisible());
+    shown.click("measureHand");
+    auto* measuring = shown.find<MeasureDialog>("measureDialog");
+    auto* board = measuring->findChild<MeasureBoard*>();
+    board->setValue(257);
+    QTest::mouseClick(measuring->findChild<QPushButton*>(QStringLiteral("measureTake")), Qt::LeftButton);
+    board->setValue(561);
+    for (const char* button : {"measureTake", "measureSkip"})
+        QTest::mouseClick(measuring->findChild<QPushButton*>(QLatin1String(button)), Qt::LeftButton);
+    EXPECT_FALSE(shown.find<QLabel>("profileNotice")->isVisible());
+}
+
 TEST(ProfileDialogTest, CancelKeepsNothing)
 {
     Shown shown;

@@ -2,7 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <limits>
+#include <set>
 
 #include "core/site/locate.h"
 #include "tests/support/core_atlas.h"
@@ -128,6 +130,47 @@ TEST(LayingTest, WhatHasNoLengthStaysAsItIs)
     EXPECT_TRUE(grown(empty, 0.5).points.empty());
     const Step still{StepCode::BackLine, FigureKind::Line, {{1, 1}, {1, 1}}};
     EXPECT_EQ(grown(still, 0.5).points, still.points);
+}
+
+// Whatever a build of the convention is made of is also shown, and nothing is shown twice.
+TEST(LayingTest, EverythingThatIsBuiltIsTaught)
+{
+    for (const Convention convention : kConventions) {
+        const Target one = target(convention, Side::Left);
+        const Steps taught = taughtSteps(one, builder());
+        const auto shows = [&](StepCode code) { return std::ranges::count(taught, code, &Step::code) > 0; };
+        for (const Step& figure : figuresOf(flawlessBuild(one, builder()), one, builder())) {
+            // A handbreadth at either end is where a line across is laid.
+            const bool byHands = convention == Convention::VastusHandbreadths &&
+                                 (figure.code == StepCode::UpperThird || figure.code == StepCode::LowerThird);
+            EXPECT_TRUE(byHands || shows(figure.code)) << wordOf(convention) << ": " << wordOf(figure.code);
+        }
+        for (const Step& step : one.construction)
+            EXPECT_TRUE(shows(step.code)) << wordOf(convention) << ": " << wordOf(step.code);
+        EXPECT_EQ(taught.back().code, StepCode::IdealPoint) << wordOf(convention);
+        if (buildKindOf(convention) != BuildKind::FingersAndTriangle &&
+            buildKindOf(convention) != BuildKind::HalvedLine) {
+            EXPECT_TRUE(std::ranges::equal(taught, one.construction, {}, &Step::code, &Step::code));
+            continue;
+        }
+        std::set<StepCode> codes;
+        for (const Step& step : taught)
+            EXPECT_TRUE(codes.insert(step.code).second) << wordOf(convention) << ": " << wordOf(step.code);
+    }
+}
+
+TEST(LayingTest, FingersAreTaughtAfterTheAcromionIsFeltAndBeforeTheTriangle)
+{
+    const Target arm = target(Convention::DeltoidStrip);
+    const Builder learner = Builder::from(defaultPolicy().with(PolicyKey::DeltoidFingerWidth, 2.2));
+    const Steps taught = taughtSteps(arm, learner);
+    ASSERT_EQ(taught[0].code, StepCode::FeelAcromion);
+    ASSERT_EQ(taught[1].code, StepCode::LayFingers);
+    EXPECT_EQ(taught[2].code, StepCode::AcromionBase);
+    const LaidFingers laid = *flawlessBuild(arm, learner).fingers;
+    ASSERT_EQ(taught[1].points.size(), 2 * static_cast<std::size_t>(laid.count + 1)) << "an edge, two points";
+    EXPECT_NEAR(taught[1].points.front().y - taught[1].points.back().y, laid.count * 2.2, 1e-9)
+        << "by the learner's own fingers";
 }
 
 }  // namespace fb::test::laying_test
