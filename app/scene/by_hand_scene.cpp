@@ -5,6 +5,7 @@
 #include <QSet>
 #include <algorithm>
 
+#include "app/scene/scene_points.h"
 #include "app/scene/target_scene.h"
 #include "app/words/build_words.h"
 #include "app/words/landmark_words.h"
@@ -20,26 +21,6 @@ struct Words {
 };
 
 constexpr double kLeastMove = 0.5;  // cm: a needle moved less is not worth a sign
-
-QPointF at(Point p) { return {p.x, p.y}; }
-
-QVector<QPointF> at(const std::vector<Point>& points)
-{
-    QVector<QPointF> made;
-    for (const Point p : points)
-        made.push_back(at(p));
-    return made;
-}
-
-Figure figureOf(FigureKind kind)
-{
-    switch (kind) {
-    case FigureKind::Point: return Figure::Point;
-    case FigureKind::Line: return Figure::Line;
-    case FigureKind::Closed: return Figure::Closed;
-    }
-    return Figure::Line;
-}
 
 // The learner's own figures are called by what was set, not by what should have been found.
 QString figureName(StepCode code, bool first)
@@ -93,8 +74,11 @@ bool slips(const ByHandGrade& grade, BuildStep step)
 
 SceneShape fieldShape(const Target& target, const Build& build)
 {
-    return {
-        Role::Field, Figure::Closed, at(cellOutline(build, target, *build.cell)), {}, cellName(*build.cell)};
+    return {Role::Field,
+            Figure::Closed,
+            toScene(cellOutline(build, target, *build.cell)),
+            {},
+            cellName(*build.cell)};
 }
 
 bool hasField(const Build& build) { return build.cell && missingHandles(build).empty(); }
@@ -116,7 +100,7 @@ void addOwnFigures(Scene& scene, const Target& target, const Attempt& attempt, c
             continue;
         //: What the learner has set; %1 is a part of the construction, as in a list.
         const QString spokenName = Words::tr("Yours: %1").arg(figureName(step.code, isFirst));
-        scene.push_back({Role::Yours, figureOf(step.kind), at(step.points), label, spokenName});
+        scene.push_back({Role::Yours, figureOf(step.kind), toScene(step.points), label, spokenName});
         label.clear();  // one word is enough for all of them
     }
 }
@@ -129,7 +113,7 @@ void addFlagArrows(Scene& scene, const Target& target, const ByHandGrade& grade)
             continue;
         scene.push_back({Role::Arrow,
                          Figure::Line,
-                         {at(flag.flag->at), at(place->nearest(flag.flag->at))},
+                         {toScene(flag.flag->at), toScene(place->nearest(flag.flag->at))},
                          cmText(flag.distance.value()),
                          landmarkName(flag.asked)});
     }
@@ -149,7 +133,7 @@ void addEffect(Scene& scene, const Target& target, const BuildStepGrade& slip)
     //: Where a needle would have gone by the learner's own construction.
     const QString label = Words::tr("By your hand");
     scene.push_back(
-        {Role::Other, Figure::Point, {at(slip.effect->site)}, label, effectSentence(slip, target)});
+        {Role::Other, Figure::Point, {toScene(slip.effect->site)}, label, effectSentence(slip, target)});
 }
 
 // Of what a needle can hit only what it would have hit.
@@ -172,7 +156,7 @@ std::vector<Step> shownSteps(const Target& target)
 void reach(QPolygonF& seen, const Steps& steps)
 {
     for (const Step& step : steps)
-        seen += at(step.points);
+        seen += toScene(step.points);
 }
 
 }  // namespace by_hand_scene_detail
@@ -185,8 +169,11 @@ Scene buildScene(const Target& target, const Build& build, const Builder& builde
         scene.push_back(fieldShape(target, build));
     bool first = true;
     for (const Step& step : figuresOf(build, target, builder)) {
-        scene.push_back(
-            {Role::Construction, figureOf(step.kind), at(step.points), {}, figureName(step.code, first)});
+        scene.push_back({Role::Construction,
+                         figureOf(step.kind),
+                         toScene(step.points),
+                         {},
+                         figureName(step.code, first)});
         first = first && step.code != StepCode::ThighLine;
     }
     return scene;
@@ -220,7 +207,7 @@ QRectF gradedByHandArea(const Target& target, const Attempt& attempt, const Buil
     if (attempt.build)
         reach(seen, figuresOf(*attempt.build, target, builder));
     for (const Flag& flag : attempt.flags)
-        seen.push_back(at(flag.at));
+        seen.push_back(toScene(flag.at));
     const QRectF usual = closeUpOf(target, attempt.mark);
     return seen.isEmpty() ? usual : usual.united(seen.boundingRect().adjusted(-kRoom, -kRoom, kRoom, kRoom));
 }
@@ -268,7 +255,7 @@ std::optional<QPointF> watchPress(const Target& target, int step)
     case StepCode::FeelSpine:
     case StepCode::FeelCrest:
     case StepCode::FeelTubercle:
-    case StepCode::FeelBackSpine: return by_hand_scene_detail::at(shown.points[shown.points.size() / 2]);
+    case StepCode::FeelBackSpine: return toScene(shown.points[shown.points.size() / 2]);
     default: return std::nullopt;
     }
 }

@@ -6,6 +6,7 @@
 #include <optional>
 #include <span>
 
+#include "app/scene/scene_points.h"
 #include "app/words/grade_words.h"
 #include "app/words/site_words.h"
 
@@ -55,31 +56,10 @@ std::string_view feltBy(StepCode code)
 
 inline constexpr double kLeastArrow = 0.05;  // cm: shorter is on the spot
 
-QPointF at(Point p) { return {p.x, p.y}; }
-
-QVector<QPointF> at(const std::vector<Point>& points)
-{
-    QVector<QPointF> made;
-    made.reserve(static_cast<qsizetype>(points.size()));
-    for (const Point p : points)
-        made.push_back(at(p));
-    return made;
-}
-
-Figure figureOf(FigureKind kind)
-{
-    switch (kind) {
-    case FigureKind::Point: return Figure::Point;
-    case FigureKind::Line: return Figure::Line;
-    case FigureKind::Closed: return Figure::Closed;
-    }
-    return Figure::Line;
-}
-
 void addHazard(Scene& scene, const Hazard& hazard)
 {
     const Role role = hazard.kind == HazardKind::Near ? Role::Near : Role::Strike;
-    scene.push_back({role, Figure::Closed, at(hazard.plane.corners()), hazardName(hazard.code), {}});
+    scene.push_back({role, Figure::Closed, toScene(hazard.plane.corners()), hazardName(hazard.code), {}});
 }
 
 // Bones of hip and thigh stand in the drawing and among the landmarks: as areas they are shown where
@@ -103,7 +83,7 @@ void addTerritories(Scene& scene, const Target& target)
 // The lines of a step that lays several side by side come in pairs of points.
 void addStep(Scene& scene, const Step& step)
 {
-    const QVector<QPointF> points = at(step.points);
+    const QVector<QPointF> points = toScene(step.points);
     if (step.code == StepCode::LayFingers && points.size() > 2) {
         for (qsizetype i = 0; i + 1 < points.size(); i += 2)
             scene.push_back(
@@ -120,12 +100,13 @@ void addStep(Scene& scene, const Step& step)
 void addRegion(Scene& scene, const Target& target)
 {
     scene.push_back(
-        {Role::Region, Figure::Closed, at(target.region.corners()), {}, stepName(StepCode::Region)});
+        {Role::Region, Figure::Closed, toScene(target.region.corners()), {}, stepName(StepCode::Region)});
 }
 
 void addIdeal(Scene& scene, const Target& target)
 {
-    scene.push_back({Role::Ideal, Figure::Point, {at(target.ideal)}, {}, stepName(StepCode::IdealPoint)});
+    scene.push_back(
+        {Role::Ideal, Figure::Point, {toScene(target.ideal)}, {}, stepName(StepCode::IdealPoint)});
 }
 
 // The few steps that a run's marks are read against.
@@ -150,7 +131,7 @@ Scene helpScene(const Target& target, HelpLevel help)
             continue;
         SceneShape shape{Role::Landmark, Figure::Point, {}, landmarkName(key), {}};
         if (help == HelpLevel::DrawnAndNamed)
-            shape.points.push_back(target_scene_detail::at(found->second));
+            shape.points.push_back(toScene(found->second));
         scene.push_back(shape);
     }
     return scene;
@@ -192,7 +173,7 @@ Scene gradedScene(const Target& target, Point mark, const Grade& grade)
     if (grade.distanceToIdeal.value() >= kLeastArrow)
         scene.push_back({Role::Arrow,
                          Figure::Line,
-                         {at(mark), at(target.ideal)},
+                         {toScene(mark), toScene(target.ideal)},
                          cmText(grade.distanceToIdeal.value()),
                          {}});
     return scene;
@@ -201,10 +182,10 @@ Scene gradedScene(const Target& target, Point mark, const Grade& grade)
 QRectF closeUpOf(const Target& target, Point mark)
 {
     constexpr double kRoom = 8.0;  // cm
-    QPolygonF seen{target_scene_detail::at(mark)};
+    QPolygonF seen{toScene(mark)};
     for (const Step& step : target.construction)
         for (const Point p : step.points)
-            seen.push_back(target_scene_detail::at(p));
+            seen.push_back(toScene(p));
     return seen.boundingRect().adjusted(-kRoom, -kRoom, kRoom, kRoom);
 }
 
@@ -225,7 +206,7 @@ Scene runScene(const Target& model, const Summary& summary)
         const Verdict verdict = summary.verdicts[i];
         scene.push_back({kRoles[static_cast<std::size_t>(verdict)],
                          Figure::Point,
-                         {at(model.toViewer(skin))},
+                         {toScene(model.toViewer(skin))},
                          {},
                          verdictName(verdict)});
     }

@@ -1,10 +1,13 @@
 // The menus of the window, filled when they are opened: see main_window.h.
 #include <QAction>
 #include <QActionGroup>
+#include <QLabel>
 #include <QLocale>
 #include <QMenu>
+#include <QWidgetAction>
 #include <functional>
 
+#include "app/practice/parts.h"
 #include "app/practice/run_dialog.h"
 #include "app/profile/profile_dialog.h"
 #include "app/shell/about_dialog.h"
@@ -14,6 +17,20 @@
 namespace fb {
 
 namespace main_menus_detail {
+
+// Our style sheet leaves the words of Qt's own sections out.
+void addHeading(QMenu& menu, const QString& words)
+{
+    if (!menu.isEmpty())
+        menu.addSeparator();
+    auto* heading = new QWidgetAction(&menu);
+    QLabel* label = parts::text(&menu, "menuHeading", "small");
+    label->setText(words);
+    label->setContentsMargins(22, 6, 26, 2);  // as the entries below it
+    heading->setDefaultWidget(label);
+    heading->setEnabled(false);
+    menu.addAction(heading);
+}
 
 // One of several choices, the one in force ticked.
 void addChoice(QMenu& menu, QActionGroup* group, const char* name, const QString& words, bool inForce,
@@ -31,7 +48,7 @@ void addChoice(QMenu& menu, QActionGroup* group, const char* name, const QString
 
 void MainWindow::fillView(QMenu& menu)
 {
-    using main_menus_detail::addChoice;
+    using namespace main_menus_detail;
     const auto choose = [this](auto member, auto value) {
         return [this, member, value] {
             Preferences preferences = m_preferences;
@@ -44,13 +61,13 @@ void MainWindow::fillView(QMenu& menu)
         addChoice(menu, look, name, words, m_preferences.palette == kind,
                   choose(&Preferences::palette, kind));
     };
-    menu.addSection(tr("Appearance"));
+    addHeading(menu, tr("Appearance"));
     addLook("lookLight", tr("Light"), PaletteKind::Light);
     addLook("lookDark", tr("Dark"), PaletteKind::Dark);
     //: High contrast for a projector in a bright room.
     addLook("lookProjector", tr("Projector"), PaletteKind::Projector);
 
-    menu.addSection(tr("Text size"));
+    addHeading(menu, tr("Text size"));
     auto* size = new QActionGroup(&menu);
     const auto addSize = [&](const char* name, const QString& words, int percent) {
         addChoice(menu, size, name, words, m_preferences.textPercent == percent,
@@ -64,7 +81,7 @@ void MainWindow::fillView(QMenu& menu)
     addSize("text150", percent(150), 150);
     addSize("text200", percent(200), 200);
 
-    menu.addSection(tr("Language"));
+    addHeading(menu, tr("Language"));
     auto* language = new QActionGroup(&menu);
     const auto addLanguage = [&](const QString& words, const QString& locale) {
         const QByteArray name = "language." + (locale.isEmpty() ? "system" : locale.toLatin1());
@@ -94,7 +111,7 @@ void MainWindow::fillPolicy(QMenu& menu)
     shipped->setEnabled(!file.isEmpty());
     connect(shipped, &QAction::triggered, this, [this] { m_doors.practice.usePolicyFile({}); });
     if (!file.isEmpty())
-        menu.addSection(file);
+        main_menus_detail::addHeading(menu, file);
 }
 
 void MainWindow::fillHelp(QMenu& menu)

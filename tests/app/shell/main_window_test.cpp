@@ -233,4 +233,22 @@ TEST(MainWindowTest, ANewRunIsAskedForByKey)
         QTest::qWaitFor([&] { return open.find("runDialog") && open.find("runDialog")->isVisible(); }));
 }
 
+TEST(MainWindowTest, TheMenuOfTheViewNamesItsGroups)
+{
+    OpenWindow open;
+    ASSERT_TRUE(open.isReady);
+    click(open, "viewMenu");
+    auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+    ASSERT_NE(menu, nullptr);
+    EXPECT_FALSE(menu->actions().front()->isSeparator()) << "nothing stands above it to part it from";
+    QStringList headings;
+    for (const QLabel* each : menu->findChildren<QLabel*>(QStringLiteral("menuHeading"))) {
+        EXPECT_TRUE(each->isVisible());
+        EXPECT_GE(each->width(), each->sizeHint().width()) << each->text().toStdString();
+        headings << each->text();
+    }
+    EXPECT_EQ(headings.join(u'|').toStdString(), "Appearance|Text size|Language");
+    menu->close();
+}
+
 }  // namespace fb::test::main_window_tests
