@@ -9,8 +9,10 @@
 #include <QSaveFile>
 #include <QSvgGenerator>
 #include <cmath>
+#include <functional>
 
 #include "app/canvas/hand_painter.h"
+#include "app/canvas/paper_shades.h"
 #include "app/cli/documents.h"
 #include "app/look/palette.h"
 #include "app/look/style.h"
@@ -64,15 +66,32 @@ private:
         const ReadyInk ink(*m_sheet.picture);
         const InkManner manner{cmToSheet(), m_sheet.layers,
                                pixelScale > 0.0 ? kLeastHatchPixels / pixelScale : 0.0, m_scheme.line};
+        const auto drawing = [&](QPainter& into) {
+            (void)paintInk(into, ink,
+                           toneColours(*m_sheet.picture->plate, m_scheme, m_sheet.picture->skinTone), manner,
+                           kNeverCancelled);
+            if (m_sheet.hand)
+                paintHand(into, *m_sheet.hand, m_scheme, cmToSheet());
+        };
         painter.save();
         painter.setClipRect(m_plate);
-        (void)paintInk(painter, ink,
-                       toneColours(*m_sheet.picture->plate, m_scheme, m_sheet.picture->skinTone), manner,
-                       kNeverCancelled);
-        if (m_sheet.hand)
-            paintHand(painter, *m_sheet.hand, m_scheme, cmToSheet());
+        if (losesFading(painter))
+            painter.drawImage(m_plate, onPaper(painter, drawing));
+        else
+            drawing(painter);
         scene(painter, ink);
         painter.restore();
+    }
+
+    // The drawing as a fine picture without anything to see through.
+    [[nodiscard]] QImage onPaper(const QPainter& painter, const std::function<void(QPainter&)>& drawing) const
+    {
+        return pictureOf(m_plate, kPdfFineness * dotsPerUnit(painter),
+                         [&](QPainter& into) {
+                             into.fillRect(m_plate, m_scheme.paper);
+                             drawing(into);
+                         })
+            .convertToFormat(QImage::Format_RGB32);
     }
 
     // Labels stand beside the body where the paper has room, and never on the mark.
@@ -134,6 +153,7 @@ private:
     static constexpr double kVerdict = 72.0;
     static constexpr double kMark = 9.0;
     static constexpr double kLeastHatchPixels = 0.7;
+    static constexpr double kPdfFineness = 2.0;  // dots of the drawing to one of the printer's
 
     const PlateSheet& m_sheet;
     Scheme m_scheme;

@@ -58,6 +58,7 @@ AudiencePanel::AudiencePanel(LecturePresenter& presenter, AudienceWindow& audien
     connect(m_swap, &QPushButton::clicked, this, &AudiencePanel::swap);
     connect(m_blank, &QToolButton::clicked, &m_presenter, &LecturePresenter::setBlank);
     connect(&m_audience, &AudienceWindow::moved, this, &AudiencePanel::showState);
+    connect(&m_audience, &AudienceWindow::moved, this, &AudiencePanel::forgetScreens);
     connect(&m_audience, &AudienceWindow::screenLost, this, [this] {
         m_presenter.tell(Fault{Problem::ScreenLost, {}, {}, 0.0, 0.0});
     });
@@ -68,7 +69,7 @@ AudiencePanel::AudiencePanel(LecturePresenter& presenter, AudienceWindow& audien
 void AudiencePanel::say()
 {
     parts::say(m_open, tr("Open audience window"));
-    parts::say(m_close, tr("Close"));
+    parts::say(m_close, tr("Close window"));
     m_close->setAccessibleName(tr("Close the audience window"));
     //: Exchanges what is on which screen.
     parts::say(m_swap, tr("Swap"));
@@ -98,6 +99,16 @@ void AudiencePanel::swap()
 {
     if (m_audience.where() != AudienceWindow::Where::Closed)
         m_audience.swap();
+}
+
+// What was told of a missing screen is over once there is one.
+void AudiencePanel::forgetScreens()
+{
+    const auto& notice = m_presenter.state().notice;
+    const bool ofScreens =
+        notice && (notice->problem == Problem::ScreenLost || notice->problem == Problem::NoSecondScreen);
+    if (ofScreens && m_audience.where() == AudienceWindow::Where::OtherScreen)
+        m_presenter.dismissNotice();
 }
 
 void AudiencePanel::showState()

@@ -28,6 +28,7 @@ protected:
 
 private:
     void open();
+    void forgetScreens();
     void say();
 
     LecturePresenter& m_presenter;

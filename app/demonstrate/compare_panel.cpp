@@ -36,6 +36,7 @@ ComparePanel::ComparePanel(LecturePresenter& presenter, QWidget* parent)
       m_other(new QComboBox(this)),
       m_apart(parts::text(this, "idealsApart", "large")),
       m_where(parts::text(this, "idealsWhere")),
+      m_why(parts::text(this, "idealsWhy")),
       m_measure(parts::text(this, "idealsMeasure", "small"))
 {
     m_other->setObjectName(QStringLiteral("otherConvention"));
@@ -75,6 +76,7 @@ void ComparePanel::layOut()
     rows->addSpacing(space::kTight);
     rows->addWidget(m_apart);
     rows->addWidget(m_where);
+    rows->addWidget(m_why);
     rows->addWidget(m_measure);
     rows->addStretch(1);
 }
@@ -166,13 +168,18 @@ void ComparePanel::showPinned(const LectureState& state)
 void ComparePanel::showDifference(const LectureState& state)
 {
     const bool isCompared = state.compare != Compare::Nothing && state.difference && state.shown;
-    for (QLabel* label : {m_apart, m_where, m_measure})
+    for (QLabel* label : {m_apart, m_where, m_why, m_measure})
         label->setVisible(isCompared);
     if (!isCompared)
         return;
     m_apart->setText(apartText(*state.difference));
     m_where->setText(whereText(*state.difference, state.compare));
     m_where->setVisible(!m_where->text().isEmpty());
+    // Two conventions lie on one body: there is nothing to explain by its fat.
+    m_why->setText(state.compare == Compare::OtherConvention || !state.beside
+                       ? QString()
+                       : whyText(*state.shown, *state.beside, *state.difference));
+    m_why->setVisible(!m_why->text().isEmpty());
     m_measure->setText(tr("Seen from the first landmark of each."));
 }
 

@@ -48,6 +48,7 @@ private:
     QComboBox* m_other;
     QLabel* m_apart;
     QLabel* m_where;
+    QLabel* m_why;
     QLabel* m_measure;
     std::optional<Convention> m_filled;  // whose others can be chosen
 };

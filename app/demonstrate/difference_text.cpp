@@ -4,6 +4,7 @@
 #include <QLocale>
 #include <QStringList>
 #include <cmath>
+#include <optional>
 
 #include "app/words/site_words.h"
 
@@ -18,6 +19,19 @@ struct DifferenceText {
 constexpr double kLeast = 0.05;  // cm: what is shown as 0.0
 
 bool isNothing(Cm length) { return std::abs(length.value()) < kLeast; }
+
+// Skin and fat over the muscle at the ideal point, in words.
+std::optional<QString> fatText(const LectureBody& body)
+{
+    constexpr double kFinger = 1.6;  // cm: where nothing but fat is asked for, any finger
+    if (!body.feel)
+        return std::nullopt;
+    const auto feel = body.feel->at(body.target->ideal, Cm{kFinger});
+    if (!feel)
+        return std::nullopt;
+    //: A thickness in millimetres.
+    return DifferenceText::tr("%1 mm").arg(QLocale().toString(std::round(feel->fat.value()), 'f', 0));
+}
 
 }  // namespace difference_text_detail
 
@@ -49,6 +63,38 @@ QString whereText(const TargetDifference& difference, Compare compare)
                //: Of the ideal point; %1 is a list such as "1.2 cm lower and 0.6 cm further forward".
                ? DifferenceText::tr("The other convention's lies %1.").arg(list)
                : DifferenceText::tr("The pinned body's lies %1.").arg(list);
+}
+
+bool differInWeightAlone(const LectureBody& a, const LectureBody& b)
+{
+    const Patient& one = a.ask.patient;
+    const Patient& other = b.ask.patient;
+    return one.ageYears() == other.ageYears() && one.sex() == other.sex() &&
+           one.stature() == other.stature() && a.ask.convention == b.ask.convention;
+}
+
+QString whyText(const LectureBody& shown, const LectureBody& pinned, const TargetDifference& difference)
+{
+    using namespace difference_text_detail;
+    const auto fat = fatText(shown);
+    const auto otherFat = fatText(pinned);
+    if (!fat || !otherFat)
+        return {};
+    const QString apart = cmText(difference.apart.value());
+    if (differInWeightAlone(shown, pinned) && isNothing(difference.apart))
+        //: %1 is a length, %2 and %3 thicknesses of skin and fat over the muscle.
+        return DifferenceText::tr(
+                   "Bone decides, not weight: the ideal points lie %1 apart. Skin and fat over "
+                   "the muscle: %2 here, %3 on the pinned body.")
+            .arg(apart, *fat, *otherFat);
+    if (differInWeightAlone(shown, pinned) && shown.target->site == Site::VastusLateralis)
+        //: The middle between the two lines along the thigh; %1 to %3 as above.
+        return DifferenceText::tr(
+                   "The lines start from bone, but their middle lies on the skin: on the thicker "
+                   "thigh %1 farther round. Skin and fat: %2 here, %3 on the pinned body.")
+            .arg(cmText(std::abs(difference.forward.value())), *fat, *otherFat);
+    return DifferenceText::tr("Skin and fat over the muscle: %1 here, %2 on the pinned body.")
+        .arg(*fat, *otherFat);
 }
 
 }  // namespace fb

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/demonstrate/difference_text.h"
 #include "app/demonstrate/lecture_painter_labels.h"
 #include "app/demonstrate/lecture_painter_page.h"
 #include "app/lecture/lecture_look_area.h"
@@ -95,6 +96,12 @@ QString besideCaption(const LectureState& state)
     const double apart = state.difference->apart.value();
     if (state.compare == Compare::OtherConvention)
         return Words::tr("Two ways to find the site: their ideal points lie %1 apart.").arg(cmText(apart));
+    // What moves with the weight alone, and what does not, is worth a word.
+    const bool isOfWeight = differInWeightAlone(*state.shown, *state.beside);
+    const QString why = whyText(*state.shown, *state.beside, *state.difference);
+    if (isOfWeight && !why.isEmpty() &&
+        (apart < kLeast || state.shown->target->site == Site::VastusLateralis))
+        return why;
     return apart < kLeast
                ? Words::tr("The ideal point lies at the same place on both bodies.")
                : Words::tr("Two bodies, one site: their ideal points lie %1 apart.").arg(cmText(apart));

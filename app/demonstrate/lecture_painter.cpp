@@ -37,15 +37,16 @@ Scene figuresOf(Scene scene)
 
 class Picture {
 public:
-    Picture(QPainter& painter, const LectureFace& face)
+    Picture(QPainter& painter, const LectureFace& face, const LecturePage& page)
         : m_painter(painter),
           m_face(face),
-          m_page(pageOf(face))
+          m_page(page)
     {
     }
 
     void paint()
     {
+        paper();
         m_painter.setLayoutDirection(m_face.direction);
         for (std::size_t i = 0; i < m_page.panes.size(); ++i)
             plate(i);
@@ -65,13 +66,27 @@ public:
     }
 
 private:
+    // Of a drawing in its place no paper is seen, but for a pixel's breadth that it may not fill.
+    void paper()
+    {
+        QRegion bare(QRectF(QPointF(), m_face.size).toAlignedRect());
+        for (std::size_t i = 0; i < m_page.panes.size(); ++i) {
+            const ViewFrame& frame = m_page.panes[i].frame;
+            const auto& drawn = m_face.panes[i].drawn;
+            if (drawn && drawn->job.frame == frame)
+                bare -= frame.sheet().toRect().adjusted(1, 1, -1, -1);
+        }
+        for (const QRect& part : bare)
+            m_painter.fillRect(part, m_face.scheme.paper);
+    }
+
     void plate(std::size_t index)
     {
         const LecturePane& shown = m_face.panes[index];
         const LecturePage::Pane& pane = m_page.panes[index];
-        const ViewFrame frame = frameOf(m_face, static_cast<int>(index));
+        const ViewFrame& frame = pane.frame;
         m_painter.save();
-        m_painter.setClipRect(frame.sheet());
+        m_painter.setClipRect(frame.sheet(), Qt::IntersectClip);
         paintDrawing(m_painter, shown, frame);
         const Scene scene = shown.look.scene + shown.extra;
         const QTransform cmToPixels = frame.cmToWidget();
@@ -136,7 +151,7 @@ private:
 
     QPainter& m_painter;
     const LectureFace& m_face;
-    LecturePage m_page;
+    const LecturePage& m_page;
 };
 
 }  // namespace lecture_painter_detail
@@ -146,17 +161,20 @@ void warmWords(const LectureFace& face, double devicePixelRatio)
     QImage aside(1, 1, QImage::Format_ARGB32_Premultiplied);
     aside.setDevicePixelRatio(devicePixelRatio);
     QPainter painter(&aside);
-    lecture_painter_detail::Picture(painter, face).warm();
+    const LecturePage page = pageOf(face);
+    lecture_painter_detail::Picture(painter, face, page).warm();
 }
 
-void paintLecture(QPainter& painter, const LectureFace& face)
+void paintLecture(QPainter& painter, const LectureFace& face, const LecturePage& page)
 {
     painter.save();
-    const QRectF whole(QPointF(), face.size);
-    painter.fillRect(whole, face.blank ? schemeOf(PaletteKind::Dark).window : face.scheme.paper);
-    if (!face.blank)
-        lecture_painter_detail::Picture(painter, face).paint();
+    if (face.blank)
+        painter.fillRect(QRectF(QPointF(), face.size), schemeOf(PaletteKind::Dark).window);
+    else
+        lecture_painter_detail::Picture(painter, face, page).paint();
     painter.restore();
 }
+
+void paintLecture(QPainter& painter, const LectureFace& face) { paintLecture(painter, face, pageOf(face)); }
 
 }  // namespace fb

@@ -1,14 +1,12 @@
 #include "app/demonstrate/lecture_painter_labels.h"
 
 #include <QFontMetricsF>
-#include <QPainter>
 #include <algorithm>
 #include <cmath>
 #include <optional>
 
 #include "app/demonstrate/lecture_face.h"
-#include "app/demonstrate/lecture_painter_areas.h"
-#include "app/demonstrate/lecture_painter_words.h"
+#include "app/demonstrate/lecture_label_place.h"
 #include "app/look/type.h"
 #include "app/scene/scene_painter.h"
 
@@ -16,7 +14,6 @@ namespace fb {
 
 namespace lecture_labels_detail {
 
-// The name of a line stands beside its middle, or it would lie on the line.
 LabelKind kindOf(const SceneShape& shape)
 {
     switch (shape.figure) {
@@ -25,6 +22,12 @@ LabelKind kindOf(const SceneShape& shape)
     case Figure::Point: break;
     }
     return LabelKind::Name;
+}
+
+// What lies around has its word inside it; everything else a name beside it.
+bool hasWordInside(const SceneShape& shape)
+{
+    return shape.figure == Figure::Closed && (shape.role == Role::Strike || shape.role == Role::Near);
 }
 
 // The part of a line its name stands beside.
@@ -55,17 +58,23 @@ struct Asked {
     QVector<const SceneShape*> shapes;
 };
 
-Asked asked(const Scene& scene, const QTransform& cmToDevice)
+LabelAsk askFor(const SceneShape& shape, const QPolygonF& outline, const QVector<QPolygonF>& over)
+{
+    LabelAsk ask{kindOf(shape), shape.label, fontFor(shape), outline, over};
+    if (ask.kind == LabelKind::Plaque)
+        ask.outline = middleOf(outline);
+    return ask;
+}
+
+// The words that stand inside their areas.
+Asked askedInside(const Scene& scene, const QTransform& cmToDevice)
 {
     Asked made;
     QVector<QPolygonF> struck;
     for (const SceneShape& shape : scene) {
         QPolygonF outline = cmToDevice.map(QPolygonF(shape.points));
-        if (!shape.label.isEmpty() && !outline.isEmpty() && !isBareNumber(shape)) {
-            LabelAsk ask{kindOf(shape), shape.label, fontFor(shape), outline, struck};
-            if (ask.kind == LabelKind::Plaque)
-                ask.outline = middleOf(outline);
-            made.asks.push_back(std::move(ask));
+        if (hasWordInside(shape) && !shape.label.isEmpty() && !outline.isEmpty()) {
+            made.asks.push_back(askFor(shape, outline, struck));
             made.shapes.push_back(&shape);
         }
         if (shape.role == Role::Strike)
@@ -74,29 +83,52 @@ Asked asked(const Scene& scene, const QTransform& cmToDevice)
     return made;
 }
 
-// A small target region is kept clear of words, and so are the ideal point and where volunteers pointed.
-QVector<QRectF> keptClear(const Scene& scene, const QTransform& cmToDevice, const QRectF& paper)
+// What names keep clear of, but for what is taken.
+NameGround groundOf(const Scene& scene, const QTransform& cmToDevice, const QRectF& paper,
+                    const std::vector<LaidBar>& laid)
+{
+    NameGround ground{paper, {}, {}, {}, {}};
+    const double unitsPerCm = std::hypot(cmToDevice.m11(), cmToDevice.m12());
+    for (const LaidBar& bar : laid)
+        ground.laid.push_back({cmToDevice.map(QPointF(bar.from.x, bar.from.y)),
+                               cmToDevice.map(QPointF(bar.to.x, bar.to.y)), bar.half.value() * unitsPerCm});
+    for (const SceneShape& shape : scene) {
+        const QPolygonF outline = cmToDevice.map(QPolygonF(shape.points));
+        if (shape.figure == Figure::Line)
+            ground.lines.push_back(outline);
+        else if (shape.figure == Figure::Closed && !hasWordInside(shape))
+            ground.areas.push_back(outline);
+    }
+    return ground;
+}
+
+// Round the ideal point, landmarks, and where volunteers pointed.
+QVector<QRectF> signBoxes(const Scene& scene, const QTransform& cmToDevice)
 {
     constexpr double kSign = 14.0;
     QVector<QRectF> boxes;
+    for (const SceneShape& shape : scene)
+        if (shape.figure == Figure::Point && !shape.points.isEmpty())
+            boxes.push_back(QRectF(cmToDevice.map(shape.points.front()) - QPointF(kSign, kSign),
+                                   QSizeF(2.0 * kSign, 2.0 * kSign)));
+    return boxes;
+}
+
+// A small target region is kept clear of words, and so are signs.
+QVector<QRectF> keptClear(const Scene& scene, const QTransform& cmToDevice, const QRectF& paper)
+{
+    QVector<QRectF> boxes = signBoxes(scene, cmToDevice);
     for (const SceneShape& shape : scene) {
         const QRectF box = cmToDevice.map(QPolygonF(shape.points)).boundingRect();
         if (shape.role == Role::Region && box.width() < paper.width() / 3.0 &&
             box.height() < paper.height() / 3.0)
             boxes.push_back(box);
-        if (shape.figure == Figure::Point && !shape.points.isEmpty())
-            boxes.push_back(box.adjusted(-kSign, -kSign, kSign, kSign));
     }
     return boxes;
 }
 
-// Structures that are only near go first, then areas, then names, the older before the newer.
-int weightOf(const SceneShape& shape)
-{
-    if (shape.role == Role::Near)
-        return 0;
-    return shape.role == Role::Strike ? 1 : 2;
-}
+// Structures that are only near go first, the older before the newer.
+int weightOf(const SceneShape& shape) { return shape.role == Role::Near ? 0 : 1; }
 
 bool isWellPlaced(const QVector<PlacedLabel>& placed, qsizetype i, const QRectF& paper,
                   const QVector<QRectF>& taken)
@@ -156,28 +188,6 @@ double lightOf(const QColor& colour)
            0.0722 * linear(colour.blueF());
 }
 
-// A hairline from a label to its shape; on an area it ends in a dot.
-void paintLeader(QPainter& painter, const LectureLabel& label, const Scheme& scheme)
-{
-    const PlacedLabel& placed = label.placed;
-    QLineF line(leaderStart(placed), placed.anchor);
-    constexpr double kShortest = 12.0;
-    if (!placed.hasLeader || line.length() < kShortest)
-        return;
-    const bool onArea = placed.ask.kind != LabelKind::Name;
-    if (!onArea)
-        line.setLength(line.length() - 8.0);
-    painter.setPen(QPen(scheme.paper, 5.0, Qt::SolidLine, Qt::RoundCap));
-    painter.drawLine(line);
-    painter.setPen(QPen(label.ink, 1.8, Qt::SolidLine, Qt::FlatCap));
-    painter.drawLine(line);
-    if (!onArea)
-        return;
-    painter.setPen(QPen(scheme.paper, 2.0));
-    painter.setBrush(label.ink);
-    painter.drawEllipse(placed.anchor, 4.5, 4.5);
-}
-
 }  // namespace lecture_labels_detail
 
 QFont labelFont(bool isName)
@@ -216,10 +226,11 @@ QColor legible(const QColor& wished, const Scheme& scheme)
 }
 
 QVector<LectureLabel> lectureLabels(const Scene& scene, const Scheme& scheme, const QTransform& cmToDevice,
-                                    const QRectF& paper, const QVector<QRectF>& taken)
+                                    const QRectF& paper, const QVector<QRectF>& taken,
+                                    const std::vector<LaidBar>& laid)
 {
     using namespace lecture_labels_detail;
-    Asked all = asked(scene, cmToDevice);
+    Asked all = askedInside(scene, cmToDevice);
     const QVector<QRectF> clear = keptClear(scene, cmToDevice, paper);
     QVector<PlacedLabel> placed;
     while (!all.asks.isEmpty()) {
@@ -235,41 +246,36 @@ QVector<LectureLabel> lectureLabels(const Scene& scene, const Scheme& scheme, co
         placed.clear();
     }
     QVector<LectureLabel> labels;
+    QVector<QRectF> full = taken;
+    const auto add = [&](const PlacedLabel& label, const SceneShape& shape) {
+        labels.push_back({label, legible(scheme.of(shape.role), scheme)});
+        full.push_back(label.box);
+    };
     for (qsizetype i = 0; i < placed.size(); ++i)
         if (!placed[i].box.isEmpty())
-            labels.push_back({placed[i], legible(scheme.of(all.shapes[i]->role), scheme)});
-    QVector<QRectF> full = taken + clear;
-    for (const LectureLabel& label : labels)
-        full.push_back(label.placed.box);
+            add(placed[i], *all.shapes[i]);
+    NameGround ground = groundOf(scene, cmToDevice, paper, laid);
+    const QVector<QRectF> signs = signBoxes(scene, cmToDevice);
+    for (const SceneShape& shape : scene) {
+        if (shape.label.isEmpty() || shape.points.isEmpty() || hasWordInside(shape) || isBareNumber(shape))
+            continue;
+        const LabelAsk ask = askFor(shape, cmToDevice.map(QPolygonF(shape.points)), {});
+        ground.taken = full + clear;
+        auto name = placeName(ask, ground);
+        if (!name) {
+            ground.taken = full + signs;
+            name = placeName(ask, ground);
+        }
+        if (name)
+            add(*name, shape);
+    }
+    full += clear;
     for (const SceneShape& shape : scene) {
         const auto number = isBareNumber(shape) ? besidePoint(shape, cmToDevice, paper, full) : std::nullopt;
-        if (!number)
-            continue;
-        labels.push_back({*number, legible(scheme.of(shape.role), scheme)});
-        full.push_back(number->box);
+        if (number)
+            add(*number, shape);
     }
     return labels;
-}
-
-void paintLabels(QPainter& painter, const QVector<LectureLabel>& labels, const Scheme& scheme,
-                 Qt::LayoutDirection direction)
-{
-    painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setLayoutDirection(direction);
-    // Leaders first, so that none runs through a word.
-    for (const LectureLabel& label : labels)
-        lecture_labels_detail::paintLeader(painter, label, scheme);
-    for (const LectureLabel& label : labels) {
-        const PlacedLabel& placed = label.placed;
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(scheme.paper);
-        painter.drawRoundedRect(placed.box, 4.0, 4.0);
-        painter.setPen(label.ink);
-        paintWords(painter, placed.box.adjusted(3, 2, -3, -2),
-                   static_cast<int>(Qt::AlignCenter) | Qt::TextWordWrap, placed.ask.text, placed.ask.font);
-    }
-    painter.restore();
 }
 
 }  // namespace fb

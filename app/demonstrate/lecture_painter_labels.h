@@ -1,12 +1,14 @@
 // The words on the plate of a demonstration: set larger and plainer than in practice, on paper of their own,
-// so that the last row reads them on any skin. What finds no place is left out, the least first; its area
-// has a step of its own.
+// so that the last row reads them on any skin. The words of what lies around stand inside it; what finds no
+// place is left out, the least first; its area has a step of its own. Names stand beside what they name.
 //
 // Lengths are those of the painter, in which letters of these sizes are as large as kLeastLetter asks.
 #pragma once
 
 #include <QTransform>
+#include <vector>
 
+#include "app/lecture/lecture_look_hand.h"
 #include "app/look/palette.h"
 #include "app/scene/label_placement.h"
 #include "app/scene/scene.h"
@@ -33,10 +35,11 @@ struct LectureLabel {
     QColor ink;
 };
 
-// taken: what no label covers.
+// taken: what no label covers. laid: the hand or fingers on the body, cm.
 [[nodiscard]] QVector<LectureLabel> lectureLabels(const Scene& scene, const Scheme& scheme,
                                                   const QTransform& cmToDevice, const QRectF& paper,
-                                                  const QVector<QRectF>& taken = {});
+                                                  const QVector<QRectF>& taken = {},
+                                                  const std::vector<LaidBar>& laid = {});
 void paintLabels(QPainter& painter, const QVector<LectureLabel>& labels, const Scheme& scheme,
                  Qt::LayoutDirection direction);
 

@@ -191,21 +191,21 @@ private:
         const int i = static_cast<int>(index);
         LecturePage::Pane pane;
         pane.place = m_page.plan.panes[i];
-        const ViewFrame frame = frameOf(m_face, i);
+        pane.frame = frameOf(m_face, i);
         pane.cmToUnits =
-            frame.cmToWidget() * QTransform::fromScale(1.0 / m_page.plan.unit, 1.0 / m_page.plan.unit);
+            pane.frame.cmToWidget() * QTransform::fromScale(1.0 / m_page.plan.unit, 1.0 / m_page.plan.unit);
         name(i, shown.name);
         const QRectF paper = paperOf(pane.place);
         QVector<QRectF> taken;
         if (shown.look.press) {
-            pane.press = {pane.cmToUnits.map(shown.look.press->cm), frame.pixelsPerCm() / m_page.plan.unit,
-                          paper, kPressScale};
+            pane.press = {pane.cmToUnits.map(shown.look.press->cm),
+                          pane.frame.pixelsPerCm() / m_page.plan.unit, paper, kPressScale};
             pane.pressText = shown.look.press->words;
             pane.pressWords = pressWordsBox(*shown.look.press, pane.press, {}, m_face.direction);
             taken += pressBox(*shown.look.press, pane.press, {}, m_face.direction);
         }
-        pane.labels =
-            lectureLabels(shown.look.scene + shown.extra, m_face.scheme, pane.cmToUnits, paper, taken);
+        pane.labels = lectureLabels(shown.look.scene + shown.extra, m_face.scheme, pane.cmToUnits, paper,
+                                    taken, laidBars(shown.look));
         m_page.panes.push_back(pane);
     }
 

@@ -31,6 +31,7 @@ struct LecturePage {
     };
     struct Pane {
         QRectF place;
+        ViewFrame frame;  // pixels
         QTransform cmToUnits;
         QVector<LectureLabel> labels;
         PressPlace press;
@@ -42,6 +43,9 @@ struct LecturePage {
     std::vector<Pane> panes;
 };
 [[nodiscard]] LecturePage pageOf(const LectureFace& face);
+
+// page: of that face, or of one that differs in what is pointed at and drawn alone.
+void paintLecture(QPainter& painter, const LectureFace& face, const LecturePage& page);
 
 [[nodiscard]] QFont pressFont();
 

@@ -15,6 +15,8 @@ namespace lecture_signs_detail {
 constexpr double kPen = 5.0;
 constexpr double kSpot = 78.0;  // radius of the spotlight
 constexpr double kLens = 96.0;  // radius of the magnifier
+constexpr double kRing = 15.0;  // radius of the pointer
+constexpr double kEdge = 6.0;   // what lines and their smoothing reach beyond
 constexpr double kLeastHatch = 0.5;
 
 QColor faded(QColor colour, double alpha)
@@ -111,7 +113,6 @@ void paintStroke(QPainter& painter, const QPolygonF& line, PenInk ink, PenLine s
 void paintPointer(QPainter& painter, QPointF at, const Scheme& scheme)
 {
     using namespace lecture_signs_detail;
-    constexpr double kRing = 15.0;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setBrush(Qt::NoBrush);
@@ -135,6 +136,19 @@ void paintSpotlight(QPainter& painter, QPointF at, const QRectF& plate, const Sc
     circle.addEllipse(at, kSpot, kSpot);
     painter.fillPath(dimmed.subtracted(circle), faded(schemeOf(PaletteKind::Dark).window, kDim));
     painter.strokePath(circle, QPen(scheme.paper, 2.0));
+}
+
+double penReach()
+{
+    using namespace lecture_signs_detail;
+    return kPen + kEdge;
+}
+
+double pointerReach(LectureTool tool, bool spotlight)
+{
+    using namespace lecture_signs_detail;
+    const double ofTool = tool == LectureTool::Magnifier ? kLens : kRing;
+    return std::max(ofTool, spotlight ? kSpot : 0.0) + kEdge;
 }
 
 void paintLens(QPainter& painter, const LectureFace& face, const LensPlace& place)

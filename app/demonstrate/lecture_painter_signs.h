@@ -18,6 +18,10 @@ void paintPointer(QPainter& painter, QPointF at, const Scheme& scheme);
 // Dims all of the plate but a circle.
 void paintSpotlight(QPainter& painter, QPointF at, const QRectF& plate, const Scheme& scheme);
 
+// How far these reach: the pen's ink from its line, and from where the speaker points whatever tells of it.
+[[nodiscard]] double penReach();
+[[nodiscard]] double pointerReach(LectureTool tool, bool spotlight);
+
 // The plate larger within a round lens about the pointer, drawn anew so that its lines stay fine.
 // cmToUnits: of the pane; unit: pixels of the device to a unit. Nothing without a drawing.
 struct LensPlace {

@@ -1,8 +1,8 @@
 #include "app/demonstrate/lecture_stage.h"
 
-#include <QPainter>
 #include <QThreadPool>
 
+#include "app/demonstrate/lecture_stage_area.h"
 #include "app/lecture/lecture_presenter.h"
 
 namespace fb {
@@ -42,6 +42,7 @@ void LectureStage::setScheme(const Scheme& scheme)
         return;
     m_scheme = scheme;
     m_drawn = {};
+    m_page.reset();
     readLater();
 }
 
@@ -64,6 +65,8 @@ void LectureStage::setShown(bool shown)
         ink.forget();
     m_asked = {};
     m_drawn = {};
+    m_page.reset();
+    m_sheet = {};
 }
 
 void LectureStage::readAgain()
@@ -100,11 +103,19 @@ void LectureStage::follow()
 void LectureStage::readLater()
 {
     m_isStale = true;
-    if (!m_isShown)
-        return;
-    m_soon.start();
-    Q_EMIT changed();
+    repaintAll();
+    if (m_isShown)
+        m_soon.start();
 }
+
+void LectureStage::repaint(const QRegion& where)
+{
+    m_stale += where;
+    if (m_isShown)
+        Q_EMIT changed(where);
+}
+
+void LectureStage::repaintAll() { repaint(QRectF(QPointF(), m_size).toAlignedRect()); }
 
 // A pointer moves many times between two steps: nothing else is read for it.
 void LectureStage::readPointer()
@@ -112,10 +123,10 @@ void LectureStage::readPointer()
     const LectureState& state = m_presenter.state();
     if (m_isStale || state.shown != m_read.shown || state.progress != m_read.progress)
         return readLater();
+    const LectureFace before = face();
     m_wanted.pointer = state.pointer;
     m_wanted.drawing = state.drawing;
-    if (m_isShown)
-        Q_EMIT changed();
+    repaint(pointedArea(before, face(), page()));
 }
 
 const LectureFace& LectureStage::wanted()
@@ -131,6 +142,7 @@ void LectureStage::read()
     m_isStale = false;
     m_read = state;
     m_wanted = faceOf(state, m_size, m_scheme, m_direction);
+    m_page.reset();
     if (m_isShown)
         ask();
     Q_EMIT wasRead();
@@ -169,7 +181,8 @@ void LectureStage::take(std::size_t pane, const PaneDrawn& drawn)
     if (!m_isShown || drawn.job.scheme != m_scheme || pane >= wanted().panes.size())
         return;
     m_drawn[pane] = drawn;
-    Q_EMIT changed();
+    m_page.reset();
+    repaintAll();
     if (!isSharp())
         return;
     warm();
@@ -219,6 +232,14 @@ LectureFace LectureStage::face()
     return face;
 }
 
+const LecturePage& LectureStage::page()
+{
+    const LectureFace now = face();
+    if (!m_page)
+        m_page = pageOf(now);
+    return *m_page;
+}
+
 bool LectureStage::isSharp()
 {
     if (!wanted().isReady)
@@ -231,24 +252,25 @@ bool LectureStage::isSharp()
     return true;
 }
 
+// A blank picture hides its plate and composes none.
+std::optional<ViewFrame> LectureStage::frame()
+{
+    if (const auto& panes = page().panes; !panes.empty())
+        return panes.front().frame;
+    const LectureFace now = face();
+    return now.panes.empty() ? std::nullopt : std::optional(frameOf(now, 0));
+}
+
 std::optional<QPointF> LectureStage::placeAt(QPointF widget)
 {
-    const LectureFace now = face();
-    if (now.panes.empty())
-        return std::nullopt;
-    const ViewFrame frame = frameOf(now, 0);
-    return frame.sheet().contains(widget) ? std::optional(frame.toCm(widget)) : std::nullopt;
+    const auto now = frame();
+    return now && now->sheet().contains(widget) ? std::optional(now->toCm(widget)) : std::nullopt;
 }
 
 QRectF LectureStage::seen()
 {
-    const LectureFace now = face();
-    if (now.panes.empty())
-        return {};
-    const ViewFrame frame = frameOf(now, 0);
-    return QRectF(frame.toCm(frame.sheet().bottomLeft()), frame.toCm(frame.sheet().topRight()));
+    const auto now = frame();
+    return now ? QRectF(now->toCm(now->sheet().bottomLeft()), now->toCm(now->sheet().topRight())) : QRectF();
 }
-
-void LectureStage::paint(QPainter& painter) { paintLecture(painter, face()); }
 
 }  // namespace fb

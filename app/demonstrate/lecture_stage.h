@@ -4,13 +4,14 @@
 #pragma once
 
 #include <QObject>
+#include <QRegion>
 #include <QTimer>
 #include <array>
 #include <atomic>
 #include <memory>
 #include <optional>
 
-#include "app/demonstrate/lecture_face.h"
+#include "app/demonstrate/lecture_painter_page.h"
 #include "app/demonstrate/pane_ink.h"
 
 class QPainter;
@@ -42,12 +43,12 @@ public:
     [[nodiscard]] bool isSharp();
     // Of the first pane, cm; nullopt: beside it, or there is none.
     [[nodiscard]] std::optional<QPointF> placeAt(QPointF widget);
-    [[nodiscard]] QRectF seen();  // cm, low corner first; empty: no pane
-    void paint(QPainter& painter);
+    [[nodiscard]] QRectF seen();    // cm, low corner first; empty: no pane
+    void paint(QPainter& painter);  // as far as its clip reaches
 
 Q_SIGNALS:
-    void changed();  // repaint
-    void wasRead();  // wanted() is another, and more of it than the pointer
+    void changed(const QRegion& where);  // repaint that; pixels
+    void wasRead();                      // wanted() is another, and more of it than the pointer
     void sharpened();
 
 private:
@@ -56,6 +57,11 @@ private:
     void readLater();
     void readPointer();
     void read();
+    void repaint(const QRegion& where);
+    void repaintAll();
+    void renewSheet();
+    [[nodiscard]] const LecturePage& page();
+    [[nodiscard]] std::optional<ViewFrame> frame();
     void ask();
     void take(std::size_t pane, const PaneDrawn& drawn);
     void warm();  // the words of every step of what is shown
@@ -71,6 +77,11 @@ private:
 
     LectureFace m_wanted;
     LectureState m_read;  // as it was then
+    // The picture as it was painted last, to be shown again without being painted; none while it is not
+    // shown.
+    QImage m_sheet;
+    QRegion m_stale;                    // of it
+    std::optional<LecturePage> m_page;  // of face(), but for what is pointed at; none: not composed yet
     std::array<std::optional<PaneJob>, 2> m_asked;
     std::array<std::optional<PaneDrawn>, 2> m_drawn;
     QTimer m_soon;

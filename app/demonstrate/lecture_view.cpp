@@ -41,7 +41,7 @@ LectureView::LectureView(LecturePresenter& presenter, For whom, QWidget* parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setTakesPointer(isSpeakers);
     LectureStage& stage = m_private->stage;
-    connect(&stage, &LectureStage::changed, this, qOverload<>(&QWidget::update));
+    connect(&stage, &LectureStage::changed, this, qOverload<const QRegion&>(&QWidget::update));
     connect(&stage, &LectureStage::sharpened, this, &LectureView::sharpened);
     connect(&stage, &LectureStage::wasRead, this, &LectureView::speak);
     stage.setDirection(layoutDirection());

@@ -1,11 +1,11 @@
 #include "app/demonstrate/pane_painter.h"
 
 #include <QPainter>
-#include <QSemaphore>
-#include <QThreadPool>
 #include <algorithm>
 #include <cmath>
 #include <cstring>
+
+#include "app/demonstrate/pool_painting.h"
 
 namespace fb {
 
@@ -64,20 +64,13 @@ QSize pixelsOf(const InkJob& job)
     return {static_cast<int>(std::ceil(sheet.width())), static_cast<int>(std::ceil(sheet.height()))};
 }
 
-// Measured: Qt shares every larger fill among the threads of its pool and waits for them, a thousand times
-// for one body, but not when it is painted in that pool. A busy pool is not waited for.
 QImage paintedInPool(const InkJob& job, const ReadyInk& ink)
 {
     QImage image;
-    QSemaphore done;
-    const auto paint = [&] {
+    paintInPool([&] {
         const std::atomic_bool never = false;
         image = *paintedImage(job, ink, never);
-        done.release();
-    };
-    if (!QThreadPool::globalInstance()->tryStart(paint))
-        paint();
-    done.acquire();
+    });
     return image;
 }
 

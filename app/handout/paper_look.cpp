@@ -6,9 +6,10 @@
 
 #include "app/canvas/hand_painter.h"
 #include "app/canvas/held_layer.h"
+#include "app/canvas/paper_shades.h"
 #include "app/canvas/plaque.h"
 #include "app/canvas/press_painter.h"
-#include "app/handout/paper_shades.h"
+#include "app/lecture/lecture_look_hand.h"
 #include "app/look/type.h"
 #include "app/report/item_picture.h"
 #include "app/scene/scene_painter.h"
@@ -61,6 +62,23 @@ QVector<QRectF> alongNewest(const Scene& scene, const QTransform& toPaper)
             add(line[i], line[i + 1]);
         if (shape.figure == Figure::Closed && !line.isEmpty())
             add(line.back(), line.front());
+    }
+    return boxes;
+}
+
+// The same along hand and fingers, as broad as they are.
+QVector<QRectF> alongLaid(const LectureLook& look, const QTransform& toPaper)
+{
+    constexpr double kPieces = 6.0;
+    constexpr double kShare = 0.8;  // a name may touch the hand's edge
+    QVector<QRectF> boxes;
+    for (const LaidBar& bar : laidBars(look)) {
+        const double half = bar.half.value() * toPaper.m11() * kShare;
+        for (double t = 0.0; t <= kPieces; t += 1.0) {
+            const Point at = lerp(bar.from, bar.to, t / kPieces);
+            boxes.push_back(QRectF(toPaper.map(QPointF(at.x, at.y)) - QPointF(half, half),
+                                   QSizeF(2.0 * half, 2.0 * half)));
+        }
     }
     return boxes;
 }
@@ -191,8 +209,10 @@ void PaperBody::paintLaidThings(QPainter& painter, const LectureLook& look, cons
     const auto lay = [&](const std::optional<Held>& held) {
         if (!held)
             return;
+        // Its ink lies about its own origin.
         const ReadyInk ink(Picture{held->art, inkOf(*held), 0}, ReadyInk::Rows::None);
-        (void)paintHand(painter, ink, tonesOf(*held->art, 0, false), toPaper,
+        (void)paintHand(painter, ink, tonesOf(*held->art, 0, false),
+                        QTransform::fromTranslate(held->at.x(), held->at.y()) * toPaper,
                         paper_look_detail::kNeverCancelled);
     };
     const auto artOf = [this](View view) {
@@ -213,7 +233,7 @@ void PaperBody::paintSigns(QPainter& painter, const QRectF& at, const QRectF& ar
     const QTransform toPaper = cmTo(area, at);
     const QRectF forWords = at.adjusted(kRoomForWords, kRoomForWords, -kRoomForWords, -kRoomForWords);
     const Scene scene = within(look.scene, area);
-    QVector<QRectF> taken = alongNewest(scene, toPaper);
+    QVector<QRectF> taken = alongNewest(scene, toPaper) + alongLaid(look, toPaper);
     PressPlace place{{}, toPaper.m11(), forWords, 1.0};
     if (look.press) {
         place.at = toPaper.map(look.press->cm);

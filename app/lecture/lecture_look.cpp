@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "app/lecture/lecture_bones.h"
 #include "app/lecture/lecture_look_area.h"
 #include "app/lecture/lecture_look_hand.h"
 #include "app/scene/by_hand_scene.h"
@@ -79,6 +80,7 @@ public:
 
     [[nodiscard]] LectureLook look(const LectureStep& step, double progress)
     {
+        m_look.bones = bonesFound(m_body, step);
         switch (step.kind) {
         case LectureStepKind::Skin: m_look.caption = skinCaption(m_target); break;
         case LectureStepKind::Press: press(step); break;

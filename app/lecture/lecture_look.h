@@ -5,6 +5,8 @@
 #include <QRectF>
 #include <QString>
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "app/canvas/plate_tool.h"
 #include "app/lecture/lecture_body.h"
@@ -20,6 +22,7 @@ struct LectureLook {
     std::optional<HandPose> hand;        // laid by then, or on its way
     std::optional<LaidFingers> fingers;  // likewise
     double fingerCm = 1.6;
+    std::vector<std::string> bones;  // of the hip that are found by then: see lecture_bones.h
     QRectF area;      // cm, low corner first: the same for every step of one body, so that nothing jumps
     QString heading;  // "Ventrogluteal site, right hip"
     QString manner;   // the convention's name

@@ -1,6 +1,9 @@
 #include "app/lecture/lecture_look_area.h"
 
 #include <algorithm>
+#include <vector>
+
+#include "core/hand/laid_bars.h"
 
 namespace fb {
 
@@ -19,10 +22,10 @@ Sight sightOf(View view, Convention convention)
     switch (view) {
     case View::ShoulderSide:
     case View::ShoulderThreeQuarter: return {-12.0, 12.0, -14.5, 4.0};
-    case View::HipSide: return {-20.0, 11.0, -9.0, 12.0};
-    case View::HipBehind: return {-24.0, 10.0, -6.0, 18.5};
-    case View::ThighFront: return {-5.5, 46.0, -9.0, 14.0};
-    case View::ThighSide: return {-5.5, 46.0, -9.0, 14.5};
+    case View::HipSide: return {-20.1, 11.5, -11.3, 12.0};
+    case View::HipBehind: return {-33.0, 9.0, -6.0, 19.2};
+    case View::ThighFront: return {-11.4, 47.1, -9.0, 14.0};
+    case View::ThighSide: return {-5.5, 46.7, -9.0, 16.7};
     // The hands are no views of a patient.
     case View::OpenHand:
     case View::TwoFingers:
@@ -34,11 +37,22 @@ Sight sightOf(View view, Convention convention)
 // Bodies up to so much larger than the reference are shown at its size.
 constexpr double kShare = 1.08;
 
+// Whatever is laid and drawn on a body.
 QRectF boundsOf(const Target& target)
 {
     constexpr double kRoom = 0.5;  // cm
-    const Bounds region = target.region.bounds();
-    return QRectF(QPointF(region.low.x, region.low.y), QPointF(region.high.x, region.high.y))
+    std::vector<Point> points = target.region.corners();
+    for (const Step& step : target.construction)
+        points.insert(points.end(), step.points.begin(), step.points.end());
+    if (target.hand) {
+        for (const LaidBar& bar : barsOf(*target.hand)) {
+            const Point corner{bar.half.value(), bar.half.value()};
+            for (const Point end : {bar.from, bar.to})
+                points.insert(points.end(), {end - corner, end + corner});
+        }
+    }
+    const Bounds all = fb::boundsOf(points);
+    return QRectF(QPointF(all.low.x, all.low.y), QPointF(all.high.x, all.high.y))
         .adjusted(-kRoom, -kRoom, kRoom, kRoom);
 }
 

@@ -41,4 +41,14 @@ std::optional<HandPose> handDuring(const Target& target, const Builder& builder,
     return pose;
 }
 
+std::vector<LaidBar> laidBars(const LectureLook& look)
+{
+    std::vector<LaidBar> bars;
+    if (look.hand)
+        bars = barsOf(*look.hand);
+    if (look.fingers)
+        std::ranges::copy(barsOf(*look.fingers, Cm{look.fingerCm}), std::back_inserter(bars));
+    return bars;
+}
+
 }  // namespace fb

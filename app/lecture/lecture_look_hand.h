@@ -4,8 +4,11 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
+#include "app/lecture/lecture_look.h"
 #include "core/build/build.h"
+#include "core/hand/laid_bars.h"
 
 namespace fb {
 
@@ -14,5 +17,8 @@ namespace fb {
 // arrives at flawlessBuild().
 [[nodiscard]] std::optional<HandPose> handDuring(const Target& target, const Builder& builder,
                                                  StepCode newest, double progress);
+
+// What hand and fingers of a look cover; none where nothing is laid.
+[[nodiscard]] std::vector<LaidBar> laidBars(const LectureLook& look);
 
 }  // namespace fb

@@ -84,7 +84,8 @@ public:
     void wipe();  // all strokes
 
     void nameRoomMark(int index, const QString& name);
-    void takeRoomMarks(std::vector<RoomMark> marks);  // in place of those that are there
+    // In place of those that are there; of more than kMostRoomMarks none is taken, which is told.
+    void takeRoomMarks(std::vector<RoomMark> marks);
     void dropRoomMark(int index);
     void clearRoom();            // and nothing is revealed
     void reveal(bool revealed);  // every mark with its grade, also of bodies to come
@@ -140,6 +141,7 @@ private:
     [[nodiscard]] bool erase(QPointF cm);
 
     [[nodiscard]] bool takesMarks();
+    [[nodiscard]] bool hasRoomFor(std::size_t marks);
     void addRoomMark(QPointF cm);
     void gradeRoom();
 

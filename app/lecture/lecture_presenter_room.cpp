@@ -19,9 +19,8 @@ void LecturePresenter::nameRoomMark(int index, const QString& name)
 
 void LecturePresenter::takeRoomMarks(std::vector<RoomMark> marks)
 {
-    if (!takesMarks())
+    if (!takesMarks() || !hasRoomFor(marks.size()))
         return;
-    marks.resize(std::min(marks.size(), static_cast<std::size_t>(kMostRoomMarks)));
     m_state.room = std::move(marks);
     gradeRoom();
     Q_EMIT changed();
@@ -66,9 +65,18 @@ bool LecturePresenter::takesMarks()
     return false;
 }
 
+// Nothing is passed over or cut off in silence.
+bool LecturePresenter::hasRoomFor(std::size_t marks)
+{
+    if (marks <= static_cast<std::size_t>(kMostRoomMarks))
+        return true;
+    tell({Problem::RoomFull, {}, {}, 0.0, kMostRoomMarks});
+    return false;
+}
+
 void LecturePresenter::addRoomMark(QPointF cm)
 {
-    if (!takesMarks() || m_state.room.size() >= static_cast<std::size_t>(kMostRoomMarks))
+    if (!takesMarks() || !hasRoomFor(m_state.room.size() + 1))
         return;
     m_state.room.push_back({{}, {cm.x(), cm.y()}, {}});
     gradeRoom();

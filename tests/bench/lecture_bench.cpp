@@ -2,6 +2,7 @@
 // and a view on screen that repaints.
 //
 //   bench_lecture [HEIGHT ...]       default 1080 2160; one row a site
+//   bench_lecture --steps [HEIGHT]   nothing but the changes of steps, in every view and palette
 //   bench_lecture --hour             memory over an hour's lecture: 3600 steps, 600 drags of a slider
 //
 // Frames: bodies that were painted in a second while a slider moves without rest. Sharp: from letting go to
@@ -9,151 +10,18 @@
 // there sharp. UI: the window's thread painting one frame, its own computing time. Computing: of all threads
 // together, for one frame; a busy machine does not stretch it.
 #include <QApplication>
-#include <QElapsedTimer>
 #include <QFile>
-#include <QKeyEvent>
 #include <QTextStream>
-#include <QTimer>
-#include <algorithm>
-#include <cmath>
-#include <ctime>
-#include <functional>
-#include <vector>
 
-#include "app/demonstrate/lecture_view.h"
-#include "app/lecture/body_worker.h"
-#include "app/lecture/lecture_presenter.h"
+#include "tests/bench/lecture_measure.h"
 
 namespace fb {
 
 namespace lecture_bench_detail {
 
-double computedMs(clockid_t of = CLOCK_THREAD_CPUTIME_ID)
-{
-    timespec now{};
-    clock_gettime(of, &now);
-    return static_cast<double>(now.tv_sec) * 1e3 + static_cast<double>(now.tv_nsec) / 1e6;
-}
-
-double elapsedMs(const QElapsedTimer& clock) { return static_cast<double>(clock.nsecsElapsed()) / 1e6; }
-
-double percentile(std::vector<double> times, double share)
-{
-    if (times.empty())
-        return 0.0;
-    std::ranges::sort(times);
-    return times[static_cast<std::size_t>(share * static_cast<double>(times.size() - 1))];
-}
-
-// Tells what it painted, and how long that took.
-class WatchedView : public LectureView {
-public:
-    using LectureView::LectureView;
-
-    int painted = 0;
-    int bodies = 0;               // painted ones that were not the one of before
-    bool isPaintedSharp = false;  // the last time
-    std::vector<double> times;
-
-protected:
-    void paintEvent(QPaintEvent* event) override
-    {
-        const LectureFace shown = face();
-        isPaintedSharp = isSharp();
-        const double before = computedMs();
-        LectureView::paintEvent(event);
-        times.push_back(computedMs() - before);
-        ++painted;
-        if (shown.panes.empty() || !shown.panes.front().drawn)
-            return;
-        const auto picture = shown.panes.front().drawn->job.picture;
-        bodies += picture != m_last;
-        m_last = picture;
-    }
-
-private:
-    std::shared_ptr<const Picture> m_last;
-};
-
-bool waitFor(const std::function<bool()>& done)
-{
-    QElapsedTimer clock;
-    clock.start();
-    while (!done() && clock.elapsed() < 20000)
-        QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents);
-    return done();
-}
-
-void press(QWidget& view, int key)
-{
-    QKeyEvent event(QEvent::KeyPress, key, Qt::NoModifier);
-    QCoreApplication::sendEvent(&view, &event);
-}
-
-class Lecture {
-public:
-    Lecture(const std::shared_ptr<const Library>& library, QSize size)
-        : presenter(bodies, m_clock),
-          view(presenter, LectureView::For::Audience)
-    {
-        // Every tick of a timer would wake the wait.
-        m_ticks.setInterval(2);
-        m_ticks.start();
-        presenter.useLibrary(library, library->defaultPolicy());
-        view.setScheme(schemeOf(PaletteKind::Projector));
-        view.resize(size);
-        view.show();
-    }
-
-    void open(Site site)
-    {
-        presenter.openSite(site);
-        waitFor([this, site] {
-            return presenter.state().shown && siteOf(presenter.state().shown->ask.convention) == site &&
-                   view.isSharp() && view.isPaintedSharp;
-        });
-    }
-
-    // A slider to and fro, every 8 ms another value.
-    void drag(int ms)
-    {
-        QElapsedTimer clock;
-        clock.start();
-        const BodyValues from = presenter.state().body;
-        qint64 next = 0;
-        while (clock.elapsed() < ms) {
-            if (clock.elapsed() >= next) {
-                BodyValues to = from;
-                to.weightKg += 25.0 * std::sin(static_cast<double>(clock.elapsed()) / 400.0);
-                presenter.setBody(to);
-                next = clock.elapsed() + 8;
-            }
-            QCoreApplication::processEvents(QEventLoop::AllEvents | QEventLoop::WaitForMoreEvents);
-        }
-    }
-
-    double letGo()
-    {
-        QElapsedTimer clock;
-        clock.start();
-        presenter.letGo();
-        view.isPaintedSharp = false;
-        waitFor([this] { return view.isPaintedSharp && view.isSharp(); });
-        return elapsedMs(clock);
-    }
-
-private:
-    SystemClock m_clock;
-    QTimer m_ticks;
-
-public:
-    BodyWorker bodies;
-    LecturePresenter presenter;
-    WatchedView view;
-};
-
 struct StepTimes {
     std::vector<double> painted, drawn;
+    int slowest = 0;  // step
 };
 
 // Every step of a site, each with its animation and each as it rests.
@@ -172,12 +40,25 @@ StepTimes throughSteps(Lecture& lecture)
             press(lecture.view, Qt::Key_PageDown);
             waitFor([&] { return lecture.view.painted > before; });
             times.painted.push_back(elapsedMs(clock));
+            if (times.painted.back() >= percentile(times.painted, 1.0))
+                times.slowest = i;
             waitFor([&] { return lecture.view.isSharp() && lecture.view.isPaintedSharp; });
             if (calm)
                 times.drawn.push_back(elapsedMs(clock));
         }
     }
     return times;
+}
+
+void tellSteps(const StepTimes& steps, const QString& of)
+{
+    QTextStream(stdout) << QStringLiteral("  %1 steps: painted %2 (most %3, step %6), drawn %4 (most %5)\n")
+                               .arg(of, -16)
+                               .arg(percentile(steps.painted, 0.5), 5, 'f', 1)
+                               .arg(percentile(steps.painted, 1.0), 5, 'f', 1)
+                               .arg(percentile(steps.drawn, 0.5), 5, 'f', 1)
+                               .arg(percentile(steps.drawn, 1.0), 5, 'f', 1)
+                               .arg(steps.slowest);
 }
 
 void measure(Lecture& lecture, Site site)
@@ -215,12 +96,28 @@ void measure(Lecture& lecture, Site site)
                    .arg(percentile(sharp, 1.0), 5, 'f', 0)
                    .arg(computed, 5, 'f', 1);
     }
-    out << QStringLiteral("  %1 steps: painted %2 (most %3), drawn %4 (most %5)\n")
-               .arg(QString(), -16)
-               .arg(percentile(steps.painted, 0.5), 5, 'f', 1)
-               .arg(percentile(steps.painted, 1.0), 5, 'f', 1)
-               .arg(percentile(steps.drawn, 0.5), 5, 'f', 1)
-               .arg(percentile(steps.drawn, 1.0), 5, 'f', 1);
+    tellSteps(steps, {});
+}
+
+void everyStep(const std::shared_ptr<const Library>& library, QSize size)
+{
+    for (const PaletteKind palette : kPaletteKinds) {
+        for (const Site site : {Site::Deltoid, Site::VastusLateralis, Site::Ventrogluteal}) {
+            Lecture lecture(library, size);
+            lecture.view.setScheme(schemeOf(palette));
+            lecture.open(site);
+            const View asked = lecture.presenter.state().view;
+            for (const View view : {asked, companionOf(asked)}) {
+                lecture.presenter.setView(view);
+                waitFor([&] {
+                    const auto& shown = lecture.presenter.state().shown;
+                    return shown->ask.view == view && lecture.view.isSharp() && lecture.view.isPaintedSharp;
+                });
+                tellSteps(throughSteps(lecture), QString::fromLatin1(wordOf(view).data()) + ", palette " +
+                                                     QString::number(static_cast<int>(palette)));
+            }
+        }
+    }
 }
 
 // Of this process, MB.
@@ -276,11 +173,12 @@ int main(int argc, char** argv)
         qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application(argc, argv);
     const auto library = fb::Library::load().value();
-    const QStringList asked = QApplication::arguments().mid(1);
+    QStringList asked = QApplication::arguments().mid(1);
     if (asked.contains(QStringLiteral("--hour"))) {
         hour(library);
         return 0;
     }
+    const bool onlySteps = asked.removeAll(QStringLiteral("--steps")) > 0;
     std::vector<int> heights{1080, 2160};
     if (!asked.isEmpty())
         heights.clear();
@@ -288,6 +186,10 @@ int main(int argc, char** argv)
         heights.push_back(height.toInt());
     for (const int height : heights) {
         QTextStream(stdout) << height * 16 / 9 << "x" << height << "\n";
+        if (onlySteps) {
+            everyStep(library, {height * 16 / 9, height});
+            continue;
+        }
         Lecture lecture(library, {height * 16 / 9, height});
         for (const fb::Site site : {fb::Site::Deltoid, fb::Site::VastusLateralis, fb::Site::Ventrogluteal})
             measure(lecture, site);

@@ -44,6 +44,7 @@ public:
     [[nodiscard]] QString askSheetFile(QWidget*) override { return {}; }
     [[nodiscard]] QString askMarksFile(QWidget*) override { return {}; }
     [[nodiscard]] QString askSaveFile(QWidget*, const QString&, SaveKind) override { return {}; }
+    [[nodiscard]] QString askBackupFile(QWidget*, const QString&) override { return {}; }
 };
 
 }  // namespace fb::bench

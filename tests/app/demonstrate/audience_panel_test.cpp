@@ -77,6 +77,22 @@ TEST(AudiencePanelTest, AScreenThatIsUnpluggedIsTold)
     ASSERT_TRUE(shown.sample.state().notice.has_value());
     EXPECT_EQ(shown.sample.state().notice->problem, Problem::ScreenLost);
     EXPECT_NE(shown.audience.where(), Where::OtherScreen);
+    shown.screens.plug(twoScreens());
+    EXPECT_EQ(shown.audience.where(), Where::OtherScreen);
+    EXPECT_FALSE(shown.sample.state().notice.has_value()) << "it is back: nothing is gone any more";
+    shown.panel.close();
+}
+
+TEST(AudiencePanelTest, AScreenThatComesLeavesOtherNoticesAlone)
+{
+    Panel shown;
+    shown.screens.plug(twoScreens());
+    shown.click("openAudience");
+    shown.screens.plug({twoScreens().first()});
+    shown.sample.presenter.tell({Problem::NotesNotReadable, "notes.json", {}, 0.0, 0.0});
+    shown.screens.plug(twoScreens());
+    ASSERT_TRUE(shown.sample.state().notice.has_value());
+    EXPECT_EQ(shown.sample.state().notice->problem, Problem::NotesNotReadable);
     shown.panel.close();
 }
 

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "app/demonstrate/lecture_painter_page.h"
 #include "app/words/site_words.h"
 #include "tests/support/lecture_faces.h"
 
@@ -154,9 +155,26 @@ TEST(LectureFaceTest, WhatIsComparedIsSaidInTheCaption)
     EXPECT_TRUE(plainFace(state, kSize).panes[0].look.caption.contains(apart));
     state = compared(Compare::Overlay);
     state.difference = TargetDifference{Cm{0.0}, Cm{0.0}, Cm{0.0}};
-    EXPECT_TRUE(plainFace(state, kSize).panes[0].look.caption.contains("same place"));
+    EXPECT_TRUE(plainFace(state, kSize).panes[0].look.caption.startsWith("Bone decides, not weight: "));
     state.difference = TargetDifference{Cm{1.26}, Cm{1.0}, Cm{0.7}};
     EXPECT_TRUE(plainFace(state, kSize).panes[0].look.caption.contains("1.3 cm"));
+}
+
+TEST(LectureFaceTest, WhyTwoBodiesLieSoFitsThePictureAtEverySite)
+{
+    for (const Convention convention : kConventions) {
+        LectureState state = stateOf(convention, Stoutness::Lean);
+        state.compare = Compare::Overlay;
+        state.beside = bodyFor(convention, state.view, Stoutness::Heavy);
+        state.difference = differenceOf(*state.shown->target, *state.beside->target);
+        state.step = static_cast<int>(state.steps.size()) - 1;
+        for (const QSizeF size : {QSizeF(1024, 768), QSizeF(1920, 1080)}) {
+            const LectureFace face = plainFace(state, size);
+            EXPECT_TRUE(face.panes[0].look.caption.contains(" mm here, "));
+            for (const LecturePage::Words& words : pageOf(face).words)
+                EXPECT_LE(words.set.lines.size(), 4) << std::string(wordOf(convention));
+        }
+    }
 }
 
 TEST(LectureFaceTest, TheFrameHoldsTheWholeArea)

@@ -6,6 +6,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "tests/support/lecture_faces.h"
 #include "tests/support/lecture_sample.h"
 
 namespace fb::test::lecture_stage_test {
@@ -140,6 +141,64 @@ TEST(LectureStageTest, APointerIsShownWithoutReadingAllElse)
     QTest::qWait(20);
     EXPECT_EQ(read.count(), 0);
     EXPECT_EQ(changed.count(), 1);
+}
+
+QImage shownBy(LectureStage& stage)
+{
+    QImage image(800, 450, QImage::Format_RGB32);
+    QPainter painter(&image);
+    stage.paint(painter);
+    return image;
+}
+
+TEST(LectureStageTest, WhatIsShownAgainIsWhatWouldBePaintedNow)
+{
+    Staged staged;
+    ASSERT_TRUE(staged.sharpens());
+    const auto expectTrue = [&](const char* when) {
+        EXPECT_EQ(shownBy(staged.stage), paintedFace(staged.stage.face())) << when;
+    };
+    expectTrue("at first");
+    staged.presenter.goTo(staged.lastStep());
+    expectTrue("another step, its hand not yet laid");
+    ASSERT_TRUE(staged.sharpens());
+    expectTrue("drawn");
+    for (int tool = 0; tool < kLectureToolCount; ++tool) {
+        staged.presenter.setTool(static_cast<LectureTool>(tool));
+        staged.presenter.setSpotlight(tool % 2 == 0);
+        staged.presenter.point(staged.ideal());
+        expectTrue("pointed at");
+        staged.presenter.press(staged.ideal());
+        staged.presenter.drag(staged.ideal() + QPointF(2, 1));
+        staged.presenter.point(staged.ideal() + QPointF(2, 1));
+        expectTrue("dragged");
+        staged.presenter.release();
+        staged.presenter.point(std::nullopt);
+        expectTrue("let go");
+    }
+    staged.presenter.setBlank(true);
+    expectTrue("blank");
+    staged.presenter.setBlank(false);
+    staged.stage.setScheme(schemeOf(PaletteKind::Dark));
+    expectTrue("another scheme, nothing drawn");
+    ASSERT_TRUE(staged.sharpens());
+    expectTrue("another scheme");
+}
+
+TEST(LectureStageTest, APointerRepaintsNoMoreThanItsSigns)
+{
+    Staged staged;
+    ASSERT_TRUE(staged.sharpens());
+    staged.presenter.point(staged.ideal());
+    QRegion repainted;
+    QObject::connect(&staged.stage, &LectureStage::changed,
+                     [&](const QRegion& where) { repainted += where; });
+    staged.presenter.point(staged.ideal() + QPointF(1, 0));
+    ASSERT_FALSE(repainted.isEmpty());
+    EXPECT_LT(repainted.boundingRect().width(), 100);
+    EXPECT_LT(repainted.boundingRect().height(), 60);
+    staged.presenter.next();
+    EXPECT_EQ(repainted.boundingRect(), QRect(0, 0, 800, 450));
 }
 
 TEST(LectureStageTest, AFrameOfAStepIsReadAndDrawnAsMoving)

@@ -6,9 +6,11 @@
 #include <QApplication>
 #include <QFontMetricsF>
 #include <QTranslator>
+#include <cmath>
 
 #include "app/demonstrate/lecture_painter_page.h"
 #include "app/words/site_words.h"
+#include "tests/support/drawn_hand.h"
 #include "tests/support/lecture_faces.h"
 #include "tests/support/picture_measure.h"
 #include "tests/support/pseudo_translator.h"
@@ -38,6 +40,29 @@ struct InSpanish {
     InSpanish& operator=(const InSpanish&) = delete;
     QTranslator translator;
 };
+
+constexpr double kMostOnHand = 0.08;    // of a name
+constexpr double kMostOfRegion = 0.03;  // of the region
+constexpr double kSign = 7.0;           // units
+constexpr double kFarthest = 190.0;     // units, of some 650 that a picture is high
+
+double areaOf(const QPolygonF& polygon)
+{
+    double twice = 0.0;
+    for (qsizetype i = 0; i < polygon.size(); ++i) {
+        const QPointF a = polygon[i];
+        const QPointF b = polygon[(i + 1) % polygon.size()];
+        twice += a.x() * b.y() - b.x() * a.y();
+    }
+    return std::abs(twice) / 2.0;
+}
+
+double gapBetween(const QRectF& box, QPointF p)
+{
+    const double dx = std::max({box.left() - p.x(), 0.0, p.x() - box.right()});
+    const double dy = std::max({box.top() - p.y(), 0.0, p.y() - box.bottom()});
+    return std::hypot(dx, dy);
+}
 
 class LectureStepsAudit : public ::testing::TestWithParam<Convention> {
 protected:
@@ -101,6 +126,45 @@ protected:
         }
     }
 
+    // A name stands beside what it names and tied to it, and covers nothing of hand, region or point.
+    // Measured on what is drawn: the share of the name that lies on the hand, and of the region that lies
+    // under names.
+    static void expectBeside(const LectureFace& face, const DrawnHand& hand, const std::string& about)
+    {
+        const LecturePage page = pageOf(face);
+        const LecturePage::Pane& pane = page.panes[0];
+        const Target& target = *face.panes[0].body->target;
+        const QTransform toCm = pane.cmToUnits.inverted();
+        const auto isArea = [](const SceneShape& shape) {
+            return shape.role == Role::Strike || shape.role == Role::Near;
+        };
+        for (const SceneShape& shape : face.panes[0].look.scene) {
+            const auto label = std::ranges::find_if(
+                pane.labels, [&](const LectureLabel& each) { return each.placed.ask.text == shape.label; });
+            if (shape.label.isEmpty() || isArea(shape) || label == pane.labels.end())
+                continue;
+            const QRectF& box = label->placed.box;
+            const QRectF cm = toCm.mapRect(box);
+            const std::string word = shape.label.toStdString();
+            EXPECT_LE(hand.shareOf(cm), kMostOnHand) << about << ": " << word << " covers the hand";
+            QPolygonF region;
+            for (const Point corner : target.region.corners())
+                region.push_back({corner.x, corner.y});
+            if (shape.role == Role::Region || shape.role == Role::Ideal) {
+                EXPECT_LE(areaOf(region.intersected(QPolygonF(cm))), kMostOfRegion * areaOf(region))
+                    << about << ": " << word << " covers the region";
+            }
+            if (shape.figure == Figure::Point) {
+                EXPECT_FALSE(box.adjusted(-kSign, -kSign, kSign, kSign)
+                                 .contains(pane.cmToUnits.map(shape.points.front())))
+                    << about << ": " << word << " covers its point";
+            }
+            EXPECT_TRUE(label->placed.hasLeader) << about << ": " << word << " is tied to nothing";
+            EXPECT_LE(gapBetween(box, label->placed.anchor), kFarthest)
+                << about << ": " << word << " is far away";
+        }
+    }
+
     // Every step of a body, in a state of its own.
     template <typename Each>
     static void walk(LectureState state, Each each)
@@ -114,12 +178,15 @@ protected:
         for (const View view : viewsOf(siteOf(GetParam()))) {
             for (const Stoutness stoutness : kStoutnesses) {
                 walk(stateOf(bodyFor(GetParam(), view, stoutness)), [&](const LectureState& state) {
+                    const DrawnHand hand(
+                        lookOf(*state.shown, *state.policy, state.steps, state.step, state.progress));
                     for (const QSizeF size : kSizes) {
                         for (const auto direction : {Qt::LeftToRight, Qt::RightToLeft}) {
                             const LectureFace face =
                                 faceOf(state, size, schemeOf(PaletteKind::Light), direction);
                             expectClear(face, about(state, face));
                             expectFewLines(face, about(state, face));
+                            expectBeside(face, hand, about(state, face));
                             const LectureStep& step = state.steps[static_cast<std::size_t>(state.step)];
                             if (tongue != Tongue::Wordy || step.kind != LectureStepKind::Hazards)
                                 expectNamed(face, about(state, face));

@@ -8,6 +8,7 @@
 #include <QPdfWriter>
 #include <QTemporaryDir>
 
+#include "app/lecture/lecture_look_hand.h"
 #include "app/report/item_picture.h"
 #include "tests/support/handout_sample.h"
 #include "tests/support/pdf_reading.h"
@@ -109,6 +110,38 @@ int mostColour(const QImage& image)
 }  // namespace paper_look_test
 
 using namespace paper_look_test;
+
+// The hand was once drawn about the frame's origin, wherever it was laid.
+TEST(PaperLookTest, TheHandLiesWhereItIsLaid)
+{
+    const HandoutAsk ask = handoutAsk(Convention::VentroglutealHand);
+    const PaperBody body = bodyOf(ask, Tint::Grey);
+    LectureLook with = lookAt(ask, "build middle_along_crest");
+    with.scene.clear();  // no name moves
+    ASSERT_TRUE(with.hand.has_value());
+    LectureLook without = with;
+    without.hand.reset();
+    const QImage one = painted(body, with);
+    const QImage other = painted(body, without);
+    const QRectF area = body.fittedArea(with.area, kPlate.width() / kPlate.height());
+    const double unitsPerCm = kPlate.width() / area.width();
+    const auto changes = [&](Point p, double radiusCm) {
+        const QPointF at((p.x - area.left()) * unitsPerCm, kPlate.height() - (p.y - area.top()) * unitsPerCm);
+        const int radius = static_cast<int>(radiusCm * unitsPerCm);
+        int changed = 0;
+        for (int y = -radius; y <= radius; ++y)
+            for (int x = -radius; x <= radius; ++x) {
+                const QPoint pixel = at.toPoint() + QPoint(x, y);
+                changed += one.rect().contains(pixel) && one.pixel(pixel) != other.pixel(pixel) ? 1 : 0;
+            }
+        return static_cast<double>(changed) / ((2 * radius + 1) * (2 * radius + 1));
+    };
+    const auto bars = laidBars(with);
+    for (const LaidBar& bar : bars)
+        EXPECT_GT(changes(lerp(bar.from, bar.to, 0.5), 0.3), 0.7);
+    EXPECT_LT(changes(lerp(with.hand->indexTip, with.hand->middleTip, 0.5), 0.3), 0.1)
+        << "between two fingers";
+}
 
 TEST(PaperLookTest, AFittedAreaHoldsTheAskedOneInTheProportionsAndStaysOnTheDrawing)
 {

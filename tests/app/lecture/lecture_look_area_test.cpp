@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "app/scene/by_hand_scene.h"
+#include "core/hand/laid_bars.h"
 #include "tests/support/lecture_faces.h"
 
 namespace fb::test::lecture_look_area_test {
@@ -36,6 +37,48 @@ TEST(LectureLookAreaTest, HoldsRegionIdealAndEveryPlaceThatIsPressed)
                         EXPECT_TRUE(area.contains(pressed))
                             << about << " step " << step << " at " << pressed.x() << ", " << pressed.y();
                     }
+                }
+            }
+        }
+    }
+}
+
+// The ends of every slider, and two bodies between them.
+std::vector<BodyValues> bodiesOfTheLimits()
+{
+    std::vector<BodyValues> bodies{{}, withStoutness({}, Stoutness::Heavy)};
+    for (const Sex sex : {Sex::Female, Sex::Male})
+        for (const double stature : {statureRange().least, statureRange().most})
+            for (const double age : {ageRange().least, ageRange().most})
+                for (const double weight : {weightRange(stature).least, weightRange(stature).most})
+                    bodies.push_back({age, sex, stature, weight});
+    return bodies;
+}
+
+TEST(LectureLookAreaTest, NothingOfConstructionOrHandLeavesThePictureOnAnyBody)
+{
+    for (const Convention convention : kConventions) {
+        for (const View view : viewsOf(siteOf(convention))) {
+            for (const BodyValues& values : bodiesOfTheLimits()) {
+                const auto body = bodyOf(convention, view, values);
+                const Target& target = *body->target;
+                const QRectF area = lectureArea(target);
+                const std::string about = std::string(wordOf(convention)) + " " + std::string(wordOf(view)) +
+                                          " " + std::to_string(values.statureCm) + " cm " +
+                                          std::to_string(values.weightKg) + " kg";
+                for (const Step& step : target.construction)
+                    for (const Point p : step.points)
+                        EXPECT_TRUE(area.contains(QPointF(p.x, p.y)))
+                            << about << ": " << std::string(wordOf(step.code)) << " at " << p.x << ", "
+                            << p.y;
+                if (!target.hand)
+                    continue;
+                for (const LaidBar& bar : barsOf(*target.hand)) {
+                    const QPointF half(bar.half.value(), bar.half.value());
+                    for (const Point end : {bar.from, bar.to})
+                        EXPECT_TRUE(
+                            area.contains(QRectF(QPointF(end.x, end.y) - half, QPointF(end.x, end.y) + half)))
+                            << about << ": the hand at " << end.x << ", " << end.y;
                 }
             }
         }

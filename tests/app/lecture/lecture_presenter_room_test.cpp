@@ -101,16 +101,38 @@ TEST(LecturePresenterRoomTest, MarksAreNamedAndDropped)
     EXPECT_EQ(sample.mark(1).at, (Point{0.0, -5.0}));
 }
 
-TEST(LecturePresenterRoomTest, NoMoreMarksAreTakenThanThereMayBe)
+TEST(LecturePresenterRoomTest, OneMarkTooManyIsToldAndTheOthersStay)
 {
     Asking sample;
-    for (int i = 0; i < kMostRoomMarks + 5; ++i)
+    for (int i = 0; i < kMostRoomMarks; ++i)
         sample.presenter.press({0.0, -0.1 * i});
+    EXPECT_FALSE(sample.state().notice.has_value());
+    const int changes = sample.changes;
+    sample.presenter.press({0.0, -9.0});
     EXPECT_EQ(sample.state().room.size(), static_cast<std::size_t>(kMostRoomMarks));
     EXPECT_EQ(sample.state().room.back().at.y, -0.1 * (kMostRoomMarks - 1));
-    sample.presenter.takeRoomMarks(std::vector<RoomMark>(kMostRoomMarks + 5, RoomMark{{}, {1.0, -4.0}, {}}));
+    EXPECT_EQ(sample.state().notice, (Fault{Problem::RoomFull, {}, {}, 0.0, kMostRoomMarks}));
+    EXPECT_EQ(sample.changes, changes + 1);
+    sample.presenter.dismissNotice();
+    sample.presenter.dropRoomMark(3);
+    sample.presenter.press({0.0, -9.0});
+    EXPECT_EQ(sample.state().room.back().at.y, -9.0) << "there is a place again";
+    EXPECT_FALSE(sample.state().notice.has_value());
+    expectLaws(sample);
+}
+
+TEST(LecturePresenterRoomTest, OfTooManyMarksAtOnceNoneIsCutOffInSilence)
+{
+    Asking sample;
+    sample.presenter.press({0.0, -3.0});
+    const RoomMark read{{}, {1.0, -4.0}, {}};
+    sample.presenter.takeRoomMarks(std::vector<RoomMark>(kMostRoomMarks + 1, read));
+    ASSERT_EQ(sample.state().room.size(), 1U) << "those that are there stay";
+    EXPECT_EQ(sample.mark(0).at, (Point{0.0, -3.0}));
+    EXPECT_EQ(sample.state().notice, (Fault{Problem::RoomFull, {}, {}, 0.0, kMostRoomMarks}));
+    sample.presenter.takeRoomMarks(std::vector<RoomMark>(kMostRoomMarks, read));
     EXPECT_EQ(sample.state().room.size(), static_cast<std::size_t>(kMostRoomMarks));
-    EXPECT_EQ(sample.mark(0).at, (Point{1.0, -4.0}));
+    EXPECT_EQ(sample.mark(0).at, read.at);
     expectLaws(sample);
 }
 

@@ -2,10 +2,13 @@
 
 #include <gtest/gtest.h>
 
+#include <QFile>
+#include <QSet>
 #include <cmath>
 #include <random>
 
 #include "app/roster/csv.h"
+#include "tests/support/lecture_faces.h"
 
 namespace fb::test::room_marks_test {
 
@@ -163,6 +166,25 @@ TEST(RoomMarksTest, WhateverIsWrittenIsReadBack)
             EXPECT_EQ((*read)[i].at, written[i].at);
         }
     }
+}
+
+// resources/samples: invented people, who are called so, round the deltoid site of the first body.
+TEST(RoomMarksTest, TheSampleIsReadAndHoldsEveryVerdict)
+{
+    QFile file(QStringLiteral(FINGERBREADTH_SOURCE_DIR "/resources/samples/sample-marks.csv"));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const auto marks = roomMarksFromCsv(file.readAll());
+    ASSERT_TRUE(marks.has_value());
+    const auto body = bodyFor(Convention::DeltoidStrip, View::ShoulderSide);
+    QSet<int> verdicts;
+    for (const RoomMark& mark : *marks) {
+        EXPECT_TRUE(mark.name.endsWith(QStringLiteral(" (invented)"))) << mark.name.toStdString();
+        const auto limb = markedLimb(*body->plate, *body->map, Side::Right, mark.at);
+        ASSERT_TRUE(limb.has_value()) << mark.name.toStdString();
+        const Grade grade = gradeMark(*body->target, facesLibrary()->defaultPolicy(), mark.at, *limb);
+        verdicts.insert(static_cast<int>(grade.verdict));
+    }
+    EXPECT_EQ(verdicts.size(), kVerdictCount);
 }
 
 // Bytes of any kind are marks or a fault that names the file, and never more.
