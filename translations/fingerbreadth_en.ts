@@ -2,12 +2,29 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US" sourcelanguage="en_US">
 <context>
+    <name>fb::BackupWords</name>
+    <message numerus="yes">
+        <source>%Ln student(s)</source>
+        <translation>
+            <numerusform>%Ln student</numerusform>
+            <numerusform>%Ln students</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln signed check-off(s)</source>
+        <translation>
+            <numerusform>%Ln signed check-off</numerusform>
+            <numerusform>%Ln signed check-offs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>fb::BoardView</name>
     <message numerus="yes">
-        <source>%1 of %n student(s)</source>
+        <source>%1 of %Ln student(s)</source>
         <translation>
-            <numerusform>%1 of %n student</numerusform>
-            <numerusform>%1 of %n students</numerusform>
+            <numerusform>%1 of %Ln student</numerusform>
+            <numerusform>%1 of %Ln students</numerusform>
         </translation>
     </message>
 </context>
@@ -103,14 +120,28 @@
             <numerusform>%n items on screen</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n step(s) left out; each is marked among the observed steps.</source>
+        <translation>
+            <numerusform>%n step left out; it is marked among the observed steps.</numerusform>
+            <numerusform>%n steps left out; each is marked among the observed steps.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) took a hint; each is marked among the observed steps.</source>
+        <translation>
+            <numerusform>%n step took a hint; it is marked among the observed steps.</numerusform>
+            <numerusform>%n steps took a hint; each is marked among the observed steps.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>fb::DeskPage</name>
     <message numerus="yes">
-        <source>%n student(s)</source>
+        <source>%Ln student(s)</source>
         <translation>
-            <numerusform>%n student</numerusform>
-            <numerusform>%n students</numerusform>
+            <numerusform>%Ln student</numerusform>
+            <numerusform>%Ln students</numerusform>
         </translation>
     </message>
 </context>
@@ -195,24 +226,24 @@
 <context>
     <name>fb::LogPage</name>
     <message numerus="yes">
-        <source>%n entry(ies) of the log</source>
+        <source>%Ln entry(ies) of the log</source>
         <translation>
-            <numerusform>%n entry of the log</numerusform>
-            <numerusform>%n entries of the log</numerusform>
+            <numerusform>%Ln entry of the log</numerusform>
+            <numerusform>%Ln entries of the log</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n check-off(s)</source>
+        <source>%Ln check-off(s)</source>
         <translation>
-            <numerusform>%n check-off</numerusform>
-            <numerusform>%n check-offs</numerusform>
+            <numerusform>%Ln check-off</numerusform>
+            <numerusform>%Ln check-offs</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n answer(s)</source>
+        <source>%Ln answer(s)</source>
         <translation>
-            <numerusform>%n answer</numerusform>
-            <numerusform>%n answers</numerusform>
+            <numerusform>%Ln answer</numerusform>
+            <numerusform>%Ln answers</numerusform>
         </translation>
     </message>
 </context>
@@ -269,69 +300,69 @@
 <context>
     <name>fb::RosterDialog</name>
     <message numerus="yes">
-        <source>Import %n student(s)</source>
+        <source>Import %Ln student(s)</source>
         <translation>
-            <numerusform>Import %n student</numerusform>
-            <numerusform>Import %n students</numerusform>
+            <numerusform>Import %Ln student</numerusform>
+            <numerusform>Import %Ln students</numerusform>
         </translation>
     </message>
 </context>
 <context>
     <name>fb::RosterWords</name>
     <message numerus="yes">
-        <source>%n new</source>
+        <source>%Ln new</source>
         <translation>
-            <numerusform>%n new</numerusform>
-            <numerusform>%n new</numerusform>
+            <numerusform>%Ln new</numerusform>
+            <numerusform>%Ln new</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n changed</source>
+        <source>%Ln changed</source>
         <translation>
-            <numerusform>%n changed</numerusform>
-            <numerusform>%n changed</numerusform>
+            <numerusform>%Ln changed</numerusform>
+            <numerusform>%Ln changed</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n the same as before</source>
+        <source>%Ln the same as before</source>
         <translation>
-            <numerusform>%n the same as before</numerusform>
-            <numerusform>%n the same as before</numerusform>
+            <numerusform>%Ln the same as before</numerusform>
+            <numerusform>%Ln the same as before</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n doubled and left out</source>
+        <source>%Ln doubled and left out</source>
         <translation>
-            <numerusform>%n doubled and left out</numerusform>
-            <numerusform>%n doubled and left out</numerusform>
+            <numerusform>%Ln doubled and left out</numerusform>
+            <numerusform>%Ln doubled and left out</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n without a usable id and left out</source>
+        <source>%Ln without a usable id and left out</source>
         <translation>
-            <numerusform>%n without a usable id and left out</numerusform>
-            <numerusform>%n without a usable id and left out</numerusform>
+            <numerusform>%Ln without a usable id and left out</numerusform>
+            <numerusform>%Ln without a usable id and left out</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n without a name and left out</source>
+        <source>%Ln without a name and left out</source>
         <translation>
-            <numerusform>%n without a name and left out</numerusform>
-            <numerusform>%n without a name and left out</numerusform>
+            <numerusform>%Ln without a name and left out</numerusform>
+            <numerusform>%Ln without a name and left out</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n with an extra time that is unclear</source>
+        <source>%Ln with an extra time that is unclear</source>
         <translation>
-            <numerusform>%n with an extra time that is unclear</numerusform>
-            <numerusform>%n with extra times that are unclear</numerusform>
+            <numerusform>%Ln with an extra time that is unclear</numerusform>
+            <numerusform>%Ln with extra times that are unclear</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n of another role and passed over</source>
+        <source>%Ln of another role or to be deleted, passed over</source>
         <translation>
-            <numerusform>%n of another role and passed over</numerusform>
-            <numerusform>%n of another role and passed over</numerusform>
+            <numerusform>%Ln of another role or to be deleted, passed over</numerusform>
+            <numerusform>%Ln of another role or to be deleted, passed over</numerusform>
         </translation>
     </message>
 </context>

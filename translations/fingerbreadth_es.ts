@@ -286,14 +286,6 @@
         <translation>Los registros %1 los escribió una versión más nueva de este programa y no se han tocado; use esa versión para leerlos.</translation>
     </message>
     <message>
-        <source>The records %1 are damaged and cannot be read; restore the last backup.</source>
-        <translation>Los registros %1 están dañados y no se pueden leer; recupere la última copia de seguridad.</translation>
-    </message>
-    <message>
-        <source>The records %1 are damaged and were put aside as %2; restore the last backup.</source>
-        <translation>Los registros %1 están dañados y se han apartado como %2; recupere la última copia de seguridad.</translation>
-    </message>
-    <message>
         <source>There is no room left to save in %1; free some space, then try again.</source>
         <translation>No queda espacio para guardar en %1; libere espacio y vuelva a intentarlo.</translation>
     </message>
@@ -456,6 +448,30 @@
     <message>
         <source>No printer is set up on this machine; save the sheet as PDF instead.</source>
         <translation>Este equipo no tiene impresora; guarde la hoja como PDF.</translation>
+    </message>
+    <message>
+        <source>The backup %1 is damaged and cannot be used; choose another one.</source>
+        <translation>La copia de seguridad %1 está dañada y no se puede usar; elija otra.</translation>
+    </message>
+    <message>
+        <source>The records %1 are damaged and cannot be read; close the program and start it again: it puts them aside and offers the last backup.</source>
+        <translation>Los registros %1 están dañados y no se pueden leer; cierre el programa y vuelva a abrirlo: los aparta y ofrece la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The records %1 are damaged and were put aside as %2; empty ones were begun, and nothing was deleted.</source>
+        <translation>Los registros %1 están dañados y se han apartado como %2; se empezaron otros vacíos y no se borró nada.</translation>
+    </message>
+    <message>
+        <source>The backup %1 could not be put back, and nothing was changed; make room where the records lie, close other programs that read them, then try again.</source>
+        <translation>La copia de seguridad %1 no se pudo recuperar y no se cambió nada; haga sitio donde están los registros, cierre otros programas que los lean e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The PIN of %1 is not right; try again.</source>
+        <translation>El PIN de %1 no es correcto; inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Too many wrong PINs of %1; wait %2 s, then try again.</source>
+        <translation>Demasiados PIN incorrectos de %1; espere %2 s e inténtelo de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -640,10 +656,6 @@
         <translation>Abrir ventana del público</translation>
     </message>
     <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
-    </message>
-    <message>
         <source>Close the audience window</source>
         <translation>Cerrar la ventana del público</translation>
     </message>
@@ -669,6 +681,10 @@
         <source>The picture is blank; B brings it back.</source>
         <translation>La imagen está en blanco; B la devuelve.</translation>
     </message>
+    <message>
+        <source>Close window</source>
+        <translation>Cerrar ventana</translation>
+    </message>
 </context>
 <context>
     <name>fb::AudienceWindow</name>
@@ -684,6 +700,38 @@
 </source>
         <translation>La copia de seguridad está hecha y verificada:
 </translation>
+    </message>
+</context>
+<context>
+    <name>fb::BackupWords</name>
+    <message>
+        <source>%1 at %2</source>
+        <extracomment>A moment: %1 is a day such as &quot;Sunday, November 29, 2026&quot;, %2 a time of day.</extracomment>
+        <translation>%1 a las %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln student(s)</source>
+        <translation>
+            <numerusform>%Ln estudiante</numerusform>
+            <numerusform>%Ln estudiantes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln signed check-off(s)</source>
+        <translation>
+            <numerusform>%Ln evaluación firmada</numerusform>
+            <numerusform>%Ln evaluaciones firmadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Its last entry was made on %1. It holds %2 and %3. What came after that is not in it.</source>
+        <extracomment>%1 is a moment, %2 and %3 are counts such as &quot;15 students&quot; and &quot;9 signed check-offs&quot;.</extracomment>
+        <translation>Su última entrada se hizo el %1. Contiene %2 y %3. Lo que vino después no está en ella.</translation>
+    </message>
+    <message>
+        <source>The backup was put back, up to its last entry on %1. The file that stood here before is kept whole: %2</source>
+        <extracomment>%1 is a moment, %2 a file.</extracomment>
+        <translation>Se recuperó la copia de seguridad, hasta su última entrada del %1. El archivo que había antes se conserva completo: %2</translation>
     </message>
 </context>
 <context>
@@ -757,13 +805,6 @@
         <source>No students yet</source>
         <translation>Todavía no hay estudiantes</translation>
     </message>
-    <message numerus="yes">
-        <source>%1 of %n student(s)</source>
-        <translation>
-            <numerusform>%1 de %n estudiante</numerusform>
-            <numerusform>%1 de %n estudiantes</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Name, number or section</source>
         <translation>Nombre, número o grupo</translation>
@@ -775,6 +816,13 @@
     <message>
         <source>A click on a student, or Enter, opens the student’s history.</source>
         <translation>Un clic en un estudiante, o Intro, abre su historial.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %Ln student(s)</source>
+        <translation>
+            <numerusform>%1 de %Ln estudiante</numerusform>
+            <numerusform>%1 de %Ln estudiantes</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1307,6 +1355,14 @@
     <message>
         <source>What went wrong first</source>
         <translation>Lo primero que falló</translation>
+    </message>
+</context>
+<context>
+    <name>fb::ByHandPlate</name>
+    <message>
+        <source>Your flag: %1</source>
+        <extracomment>Beside a flag that does not stand on its landmark; %1 is the landmark&apos;s name.</extracomment>
+        <translation>Su bandera: %1</translation>
     </message>
 </context>
 <context>
@@ -2628,6 +2684,73 @@
         <source>Performs hand hygiene afterwards</source>
         <translation>Hace higiene de manos al terminar</translation>
     </message>
+    <message>
+        <source>“%1”</source>
+        <extracomment>A step of the assessor&apos;s sheet, quoted among others.</extracomment>
+        <translation>«%1»</translation>
+    </message>
+    <message>
+        <source>Never to be left out: “%1”.</source>
+        <extracomment>%1 is a critical step of the assessor&apos;s sheet, which was not done.</extracomment>
+        <translation>No puede faltar nunca: «%1».</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) left out; each is marked among the observed steps.</source>
+        <translation>
+            <numerusform>%n paso omitido; consta entre los pasos observados.</numerusform>
+            <numerusform>%n pasos omitidos; cada uno consta entre los pasos observados.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Steps left out: %1.</source>
+        <extracomment>%1 is a list of steps, each quoted.</extracomment>
+        <translation>Pasos omitidos: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s) took a hint; each is marked among the observed steps.</source>
+        <translation>
+            <numerusform>%n paso necesitó indicación; consta entre los pasos observados.</numerusform>
+            <numerusform>%n pasos necesitaron indicación; cada uno consta entre los pasos observados.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Steps that took a hint: %1.</source>
+        <extracomment>%1 is a list of steps, each quoted.</extracomment>
+        <translation>Pasos que necesitaron indicación: %1.</translation>
+    </message>
+    <message>
+        <source>%1, down</source>
+        <extracomment>A mark inside its region; %1 is the distance from the ideal point: &quot;1.2 cm, down&quot;.</extracomment>
+        <translation>%1, hacia abajo</translation>
+    </message>
+    <message>
+        <source>%1, up</source>
+        <translation>%1, hacia arriba</translation>
+    </message>
+    <message>
+        <source>%1, forward</source>
+        <translation>%1, hacia delante</translation>
+    </message>
+    <message>
+        <source>%1, back</source>
+        <translation>%1, hacia atrás</translation>
+    </message>
+    <message>
+        <source>%1, forward and down</source>
+        <translation>%1, hacia delante y abajo</translation>
+    </message>
+    <message>
+        <source>%1, forward and up</source>
+        <translation>%1, hacia delante y arriba</translation>
+    </message>
+    <message>
+        <source>%1, back and down</source>
+        <translation>%1, hacia atrás y abajo</translation>
+    </message>
+    <message>
+        <source>%1, back and up</source>
+        <translation>%1, hacia atrás y arriba</translation>
+    </message>
 </context>
 <context>
     <name>fb::ClosingPage</name>
@@ -3139,6 +3262,25 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::DeskEmpty</name>
+    <message>
+        <source>No students yet</source>
+        <translation>Todavía no hay estudiantes</translation>
+    </message>
+    <message>
+        <source>Import your roster, or try everything with an invented college: fifteen students and a sheet, all of them made up and labelled so.</source>
+        <translation>Importe su lista o pruébelo todo con una escuela inventada: quince estudiantes y una ficha, todo ello inventado y así rotulado.</translation>
+    </message>
+    <message>
+        <source>Use the sample</source>
+        <translation>Usar la muestra</translation>
+    </message>
+    <message>
+        <source>Import a roster…</source>
+        <translation>Importar una lista…</translation>
+    </message>
+</context>
+<context>
     <name>fb::DeskModel</name>
     <message>
         <source>Name</source>
@@ -3161,23 +3303,67 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     </message>
 </context>
 <context>
+    <name>fb::DeskNote</name>
+    <message>
+        <source>Close</source>
+        <extracomment>Puts a note away.</extracomment>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Close the note</source>
+        <translation>Cerrar la nota</translation>
+    </message>
+</context>
+<context>
+    <name>fb::DeskOffer</name>
+    <message>
+        <source>It is being cancelled.</source>
+        <translation>Se está cancelando.</translation>
+    </message>
+    <message>
+        <source>The records were damaged</source>
+        <translation>Los registros se dañaron</translation>
+    </message>
+    <message>
+        <source>Their file could not be read. It was put aside, and empty records were begun. The last backup can be put back in their place.</source>
+        <translation>Su archivo no se pudo leer. Se apartó y se empezaron registros vacíos. En su lugar se puede recuperar la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The present file is kept aside whole, beside the damaged one; nothing is deleted.</source>
+        <translation>El archivo actual se guarda aparte, completo, junto al dañado; no se borra nada.</translation>
+    </message>
+    <message>
+        <source>Put the backup back</source>
+        <translation>Recuperar la copia de seguridad</translation>
+    </message>
+    <message>
+        <source>Begin with empty records</source>
+        <translation>Empezar con registros vacíos</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Cancel putting the backup back</source>
+        <translation>Cancelar la recuperación de la copia de seguridad</translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation>Cuánto lleva hecho</translation>
+    </message>
+    <message>
+        <source>The backup: %1</source>
+        <extracomment>%1 is a file.</extracomment>
+        <translation>La copia de seguridad: %1</translation>
+    </message>
+    <message>
+        <source>The backup is being put back: %1.</source>
+        <translation>Se está recuperando la copia de seguridad: %1.</translation>
+    </message>
+</context>
+<context>
     <name>fb::DeskPage</name>
-    <message>
-        <source>No students yet</source>
-        <translation>Todavía no hay estudiantes</translation>
-    </message>
-    <message>
-        <source>Import your roster, or try everything with an invented college: fifteen students and a sheet, all of them made up and labelled so.</source>
-        <translation>Importe su lista o pruébelo todo con una escuela inventada: quince estudiantes y una ficha, todo ello inventado y así rotulado.</translation>
-    </message>
-    <message>
-        <source>Use the sample</source>
-        <translation>Usar la muestra</translation>
-    </message>
-    <message>
-        <source>Import a roster…</source>
-        <translation>Importar una lista…</translation>
-    </message>
     <message>
         <source>Search by name, number or section</source>
         <translation>Buscar por nombre, número o grupo</translation>
@@ -3189,13 +3375,6 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Start</source>
         <translation>Empezar</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n student(s)</source>
-        <translation>
-            <numerusform>%n estudiante</numerusform>
-            <numerusform>%n estudiantes</numerusform>
-        </translation>
     </message>
     <message>
         <source>Nobody is found by these words.</source>
@@ -3217,6 +3396,22 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>No-show…</source>
         <extracomment>The student did not come; asks before it is recorded.</extracomment>
         <translation>No se presentó…</translation>
+    </message>
+    <message>
+        <source>Student…</source>
+        <extracomment>What is agreed with the student that is chosen: more time, another language.</extracomment>
+        <translation>Estudiante…</translation>
+    </message>
+    <message>
+        <source>What is agreed with this student</source>
+        <translation>Lo acordado con esta persona</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln student(s)</source>
+        <translation>
+            <numerusform>%Ln estudiante</numerusform>
+            <numerusform>%Ln estudiantes</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3249,10 +3444,6 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>Save the file as</source>
         <translation>Guardar el archivo como</translation>
-    </message>
-    <message>
-        <source>Save the sheet as PDF</source>
-        <translation>Guardar la hoja como PDF</translation>
     </message>
     <message>
         <source>Save the backup as</source>
@@ -3293,6 +3484,14 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <extracomment>Points on the body that learners have named, a file.</extracomment>
         <translation>Elegir un archivo de marcas</translation>
     </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Guardar como PDF</translation>
+    </message>
+    <message>
+        <source>Choose a backup</source>
+        <translation>Elija una copia de seguridad</translation>
+    </message>
 </context>
 <context>
     <name>fb::DifferenceText</name>
@@ -3329,6 +3528,25 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
         <source>The pinned body&apos;s lies %1.</source>
         <translation>El del cuerpo fijado queda %1.</translation>
     </message>
+    <message>
+        <source>%1 mm</source>
+        <extracomment>A thickness in millimetres.</extracomment>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>Bone decides, not weight: the ideal points lie %1 apart. Skin and fat over the muscle: %2 here, %3 on the pinned body.</source>
+        <extracomment>%1 is a length, %2 and %3 thicknesses of skin and fat over the muscle.</extracomment>
+        <translation>Decide el hueso, no el peso: los puntos ideales distan %1. Piel y grasa sobre el músculo: %2 aquí, %3 en el cuerpo fijado.</translation>
+    </message>
+    <message>
+        <source>The lines start from bone, but their middle lies on the skin: on the thicker thigh %1 farther round. Skin and fat: %2 here, %3 on the pinned body.</source>
+        <extracomment>The middle between the two lines along the thigh; %1 to %3 as above.</extracomment>
+        <translation>Las líneas parten del hueso, pero su medio está en la piel: en el muslo más grueso, %1 más allá. Piel y grasa: %2 aquí, %3 en el cuerpo fijado.</translation>
+    </message>
+    <message>
+        <source>Skin and fat over the muscle: %1 here, %2 on the pinned body.</source>
+        <translation>Piel y grasa sobre el músculo: %1 aquí, %2 en el cuerpo fijado.</translation>
+    </message>
 </context>
 <context>
     <name>fb::FaultWordsLecture</name>
@@ -3359,6 +3577,10 @@ Material didáctico. Deciden la normativa local y el ejercicio profesional autor
     <message>
         <source>There is one screen only; press F6 to show the picture on it and F6 to come back.</source>
         <translation>Solo hay una pantalla; pulse F6 para mostrar la imagen en ella y F6 para volver.</translation>
+    </message>
+    <message>
+        <source>No more than %1 marks are kept; remove one or clear them, then go on.</source>
+        <translation>No se guardan más de %1 marcas; quite una o bórrelas todas y continúe.</translation>
     </message>
 </context>
 <context>
@@ -3568,6 +3790,11 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <extracomment>%1 is the number of an item, %2 what was asked.</extracomment>
         <translation>%1. %2</translation>
     </message>
+    <message>
+        <source>Begun</source>
+        <extracomment>When the check-off was begun.</extracomment>
+        <translation>Inicio</translation>
+    </message>
 </context>
 <context>
     <name>fb::FeelPanel</name>
@@ -3599,10 +3826,6 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>Put your finger back on the skin.</source>
         <translation>Vuelva a poner el dedo sobre la piel.</translation>
-    </message>
-    <message>
-        <source>Nothing felt yet</source>
-        <translation>Nada palpado todavía</translation>
     </message>
     <message>
         <source>Press on the skin, or move the cross with the arrow keys.</source>
@@ -3732,6 +3955,11 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>Hard, broad and round</source>
         <translation>Duro, ancho y redondo</translation>
+    </message>
+    <message>
+        <source>Through %1 mm of fat</source>
+        <extracomment>Where a fingertip feels no bone: how much fat it presses through.</extracomment>
+        <translation>A través de %1 mm de grasa</translation>
     </message>
 </context>
 <context>
@@ -4060,45 +4288,6 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     </message>
 </context>
 <context>
-    <name>fb::FirstAssessor</name>
-    <message>
-        <source>No assessor is enrolled yet. Enrol yourself to sign.</source>
-        <translation>Todavía no hay nadie dado de alta para evaluar. Dese de alta para firmar.</translation>
-    </message>
-    <message>
-        <source>The PIN keeps others from signing in your name by mistake; this computer&apos;s own accounts protect the records.</source>
-        <translation>El PIN evita que otros firmen por error en su nombre; los registros los protegen las cuentas de este equipo.</translation>
-    </message>
-    <message>
-        <source>Your name</source>
-        <translation>Su nombre</translation>
-    </message>
-    <message>
-        <source>Your name as assessor</source>
-        <translation>Su nombre como persona evaluadora</translation>
-    </message>
-    <message>
-        <source>PIN</source>
-        <translation>PIN</translation>
-    </message>
-    <message>
-        <source>PIN you will sign with</source>
-        <translation>PIN con el que firmará</translation>
-    </message>
-    <message>
-        <source>PIN again</source>
-        <translation>PIN otra vez</translation>
-    </message>
-    <message>
-        <source>The same PIN again</source>
-        <translation>El mismo PIN otra vez</translation>
-    </message>
-    <message>
-        <source>Enrol</source>
-        <translation>Dar de alta</translation>
-    </message>
-</context>
-<context>
     <name>fb::GatePage</name>
     <message>
         <source>Records</source>
@@ -4127,6 +4316,10 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>The results of all students lie behind this page. An assessor’s PIN opens them.</source>
         <translation>Detrás de esta página están los resultados de todos los estudiantes. Los abre el PIN de una persona evaluadora.</translation>
+    </message>
+    <message>
+        <source>The records were damaged, and empty ones were begun. As long as nobody is enrolled, their last backup can be put back under “Check-off”. To go on without it, the first assessor chooses a PIN here; check-offs are signed with it, and it opens these records.</source>
+        <translation>Los registros se dañaron y se empezaron otros vacíos. Mientras no haya nadie inscrito, su última copia de seguridad se puede recuperar en «Evaluación». Para seguir sin ella, el primer evaluador elige aquí un PIN; con él se firman las evaluaciones y se abren estos registros.</translation>
     </message>
 </context>
 <context>
@@ -5668,31 +5861,6 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <translation>La hoja se ha enviado a la impresora.</translation>
     </message>
     <message>
-        <source>The log follows, but the file of the records is damaged; restore the last backup.</source>
-        <translation>La bitácora encaja, pero el archivo de registros está dañado; recupere la última copia de seguridad.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n entry(ies) of the log</source>
-        <translation>
-            <numerusform>%n entrada de la bitácora</numerusform>
-            <numerusform>%n entradas de la bitácora</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n check-off(s)</source>
-        <translation>
-            <numerusform>%n evaluación</numerusform>
-            <numerusform>%n evaluaciones</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n answer(s)</source>
-        <translation>
-            <numerusform>%n respuesta</numerusform>
-            <numerusform>%n respuestas</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>Everything follows and is whole: %1, %2, %3. The log’s head is %4.</source>
         <extracomment>%1 to %3 are counts such as &quot;7 entries of the log&quot;; %4 is the beginning of a hash.</extracomment>
         <translation>Todo encaja y está completo: %1, %2, %3. La cabeza de la bitácora es %4.</translation>
@@ -5701,6 +5869,44 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <source>fingerbreadth backup %1</source>
         <extracomment>A file&apos;s name; %1 is the day.</extracomment>
         <translation>copia fingerbreadth %1</translation>
+    </message>
+    <message>
+        <source>Put a backup back…</source>
+        <extracomment>Asks for the file of a backup, and then whether it is to take the place of the records.</extracomment>
+        <translation>Recuperar una copia de seguridad…</translation>
+    </message>
+    <message>
+        <source>The backup is being put back: %1.</source>
+        <translation>Se está recuperando la copia de seguridad: %1.</translation>
+    </message>
+    <message>
+        <source>Cancelled; nothing was changed.</source>
+        <translation>Cancelado; no se cambió nada.</translation>
+    </message>
+    <message>
+        <source>The log follows, but the file of the records is damaged; put a backup back.</source>
+        <translation>La bitácora encaja, pero el archivo de registros está dañado; recupere una copia de seguridad.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln entry(ies) of the log</source>
+        <translation>
+            <numerusform>%Ln entrada de la bitácora</numerusform>
+            <numerusform>%Ln entradas de la bitácora</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln check-off(s)</source>
+        <translation>
+            <numerusform>%Ln evaluación</numerusform>
+            <numerusform>%Ln evaluaciones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln answer(s)</source>
+        <translation>
+            <numerusform>%Ln respuesta</numerusform>
+            <numerusform>%Ln respuestas</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -6119,28 +6325,15 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     </message>
     <message>
         <source>PIN: %1</source>
-        <extracomment>%1 is &quot;Assessor&quot; or &quot;Second assessor&quot;.</extracomment>
+        <extracomment>%1 says whose: &quot;Assessor&quot; or &quot;Second assessor&quot;.</extracomment>
         <translation>PIN: %1</translation>
     </message>
 </context>
 <context>
     <name>fb::PinForm</name>
     <message>
-        <source>Who</source>
-        <extracomment>Which assessor.</extracomment>
-        <translation>Quién</translation>
-    </message>
-    <message>
         <source>Assessor</source>
         <translation>Persona evaluadora</translation>
-    </message>
-    <message>
-        <source>PIN</source>
-        <translation>PIN</translation>
-    </message>
-    <message>
-        <source>PIN of the assessor</source>
-        <translation>PIN de la persona evaluadora</translation>
     </message>
     <message numerus="yes">
         <source>The next PIN can be tried in %n second(s).</source>
@@ -6650,6 +6843,30 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>On an arm the other hand finds the site, and this one holds the syringe. On a hip, the hip decides which hand is laid.</source>
         <translation>En un brazo la otra mano localiza la zona y esta sostiene la jeringa. En una cadera, es la cadera la que decide qué mano se apoya.</translation>
+    </message>
+</context>
+<context>
+    <name>fb::PutBackPanel</name>
+    <message>
+        <source>It takes the place of the present records, whose file is kept aside whole. Assessors and PINs are then those of the backup, and the records are locked.</source>
+        <translation>Ocupa el lugar de los registros actuales, cuyo archivo se guarda aparte, completo. Los evaluadores y los PIN serán entonces los de la copia, y los registros quedan cerrados.</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation>Recuperarla</translation>
+    </message>
+    <message>
+        <source>Put this backup in the place of the records</source>
+        <translation>Poner esta copia de seguridad en lugar de los registros</translation>
+    </message>
+    <message>
+        <source>Keep the present records</source>
+        <translation>Conservar los registros actuales</translation>
+    </message>
+    <message>
+        <source>Chosen: %1</source>
+        <extracomment>%1 is a file.</extracomment>
+        <translation>Elegida: %1</translation>
     </message>
 </context>
 <context>
@@ -7629,13 +7846,6 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <extracomment>%1 and %2 are numbers of rows.</extracomment>
         <translation>Se muestran: %1 de %2 filas, primero las que piden otra mirada.</translation>
     </message>
-    <message numerus="yes">
-        <source>Import %n student(s)</source>
-        <translation>
-            <numerusform>Importar %n estudiante</numerusform>
-            <numerusform>Importar %n estudiantes</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Import</source>
         <translation>Importar</translation>
@@ -7680,6 +7890,13 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>Cancel</source>
         <translation>Cancelar</translation>
+    </message>
+    <message numerus="yes">
+        <source>Import %Ln student(s)</source>
+        <translation>
+            <numerusform>Importar %Ln estudiante</numerusform>
+            <numerusform>Importar %Ln estudiantes</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7759,65 +7976,65 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <source>Language</source>
         <translation>Idioma</translation>
     </message>
-    <message numerus="yes">
-        <source>%n new</source>
-        <translation>
-            <numerusform>%n nuevo</numerusform>
-            <numerusform>%n nuevos</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n changed</source>
-        <translation>
-            <numerusform>%n cambiado</numerusform>
-            <numerusform>%n cambiados</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n the same as before</source>
-        <translation>
-            <numerusform>%n igual que antes</numerusform>
-            <numerusform>%n iguales que antes</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n doubled and left out</source>
-        <translation>
-            <numerusform>%n repetido y omitido</numerusform>
-            <numerusform>%n repetidos y omitidos</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n without a usable id and left out</source>
-        <translation>
-            <numerusform>%n sin identificador válido y omitido</numerusform>
-            <numerusform>%n sin identificador válido y omitidos</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n without a name and left out</source>
-        <translation>
-            <numerusform>%n sin nombre y omitido</numerusform>
-            <numerusform>%n sin nombre y omitidos</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n with an extra time that is unclear</source>
-        <translation>
-            <numerusform>%n con un tiempo adicional poco claro</numerusform>
-            <numerusform>%n con tiempos adicionales poco claros</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n of another role and passed over</source>
-        <translation>
-            <numerusform>%n con otra función, pasado por alto</numerusform>
-            <numerusform>%n con otra función, pasados por alto</numerusform>
-        </translation>
-    </message>
     <message>
         <source>No students</source>
         <translation>Ningún estudiante</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln new</source>
+        <translation>
+            <numerusform>%Ln nuevo</numerusform>
+            <numerusform>%Ln nuevos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln changed</source>
+        <translation>
+            <numerusform>%Ln cambiado</numerusform>
+            <numerusform>%Ln cambiados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln the same as before</source>
+        <translation>
+            <numerusform>%Ln igual que antes</numerusform>
+            <numerusform>%Ln iguales que antes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln doubled and left out</source>
+        <translation>
+            <numerusform>%Ln repetido y omitido</numerusform>
+            <numerusform>%Ln repetidos y omitidos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln without a usable id and left out</source>
+        <translation>
+            <numerusform>%Ln sin identificador válido y omitido</numerusform>
+            <numerusform>%Ln sin identificador válido y omitidos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln without a name and left out</source>
+        <translation>
+            <numerusform>%Ln sin nombre y omitido</numerusform>
+            <numerusform>%Ln sin nombre y omitidos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln with an extra time that is unclear</source>
+        <translation>
+            <numerusform>%Ln con un tiempo adicional poco claro</numerusform>
+            <numerusform>%Ln con tiempos adicionales poco claros</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln of another role or to be deleted, passed over</source>
+        <translation>
+            <numerusform>%Ln con otro rol o por borrar, pasado por alto</numerusform>
+            <numerusform>%Ln con otro rol o por borrar, pasados por alto</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -8272,6 +8489,23 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <source>Sign</source>
         <extracomment>An assessor puts their name to a check-off.</extracomment>
         <translation>Firmar</translation>
+    </message>
+    <message>
+        <source>No assessor is enrolled yet. Enrol yourself to sign.</source>
+        <translation>Todavía no hay nadie dado de alta para evaluar. Dese de alta para firmar.</translation>
+    </message>
+    <message>
+        <source>The PIN keeps others from signing in your name by mistake; this computer&apos;s own accounts protect the records.</source>
+        <translation>El PIN evita que otros firmen por error en su nombre; los registros los protegen las cuentas de este equipo.</translation>
+    </message>
+    <message>
+        <source>Enrol</source>
+        <translation>Dar de alta</translation>
+    </message>
+    <message>
+        <source>To sign, type the PIN of %1.</source>
+        <extracomment>%1 is an assessor&apos;s name.</extracomment>
+        <translation>Para firmar, escriba el PIN de %1.</translation>
     </message>
 </context>
 <context>
@@ -9057,6 +9291,55 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <source>%1: right in itself, but carried along, %2.</source>
         <translation>%1: correcto en sí, pero arrastrado por lo anterior, %2.</translation>
     </message>
+    <message>
+        <source>%1 too far forward and too high</source>
+        <extracomment>In all of these %1 is a length, straight to a place that is off in two ways at once.</extracomment>
+        <translation>%1 demasiado adelante y arriba</translation>
+    </message>
+    <message>
+        <source>%1 too far forward and too low</source>
+        <translation>%1 demasiado adelante y abajo</translation>
+    </message>
+    <message>
+        <source>%1 too far back and too high</source>
+        <translation>%1 demasiado atrás y arriba</translation>
+    </message>
+    <message>
+        <source>%1 too far back and too low</source>
+        <translation>%1 demasiado atrás y abajo</translation>
+    </message>
+    <message>
+        <source>%1 too far forward and toward the head</source>
+        <translation>%1 demasiado adelante y hacia la cabeza</translation>
+    </message>
+    <message>
+        <source>%1 too far forward and toward the foot</source>
+        <translation>%1 demasiado adelante y hacia los pies</translation>
+    </message>
+    <message>
+        <source>%1 too far back and toward the head</source>
+        <translation>%1 demasiado atrás y hacia la cabeza</translation>
+    </message>
+    <message>
+        <source>%1 too far back and toward the foot</source>
+        <translation>%1 demasiado atrás y hacia los pies</translation>
+    </message>
+    <message>
+        <source>%1 too far forward and too near the hip</source>
+        <translation>%1 demasiado adelante y demasiado cerca de la cadera</translation>
+    </message>
+    <message>
+        <source>%1 too far forward and too near the knee</source>
+        <translation>%1 demasiado adelante y demasiado cerca de la rodilla</translation>
+    </message>
+    <message>
+        <source>%1 too far back and too near the hip</source>
+        <translation>%1 demasiado atrás y demasiado cerca de la cadera</translation>
+    </message>
+    <message>
+        <source>%1 too far back and too near the knee</source>
+        <translation>%1 demasiado atrás y demasiado cerca de la rodilla</translation>
+    </message>
 </context>
 <context>
     <name>fb::SpeakerColumn</name>
@@ -9239,24 +9522,8 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <translation>OpenStax, Pharmacology for Nurses; CDC, página 40140 sobre administración de vacunas; Charmode 2024, Cureus</translation>
     </message>
     <message>
-        <source>Above lie bone, joint and bursa; round the muscle from behind comes the axillary nerve; low and behind runs the radial nerve. Pain after a needle set too high mostly begins within 48 hours.</source>
-        <translation>Arriba están el hueso, la articulación y la bolsa; por detrás, rodeando el músculo, viene el nervio axilar; abajo y detrás va el nervio radial. El dolor tras una aguja demasiado alta suele empezar en 48 horas.</translation>
-    </message>
-    <message>
-        <source>Institute for Vaccine Safety, shoulder injury; Cetik 2006, J Bone Joint Surg Am 88:2395; Bancsi 2019, Can Fam Physician 65:40 (48 hours)</source>
-        <translation>Institute for Vaccine Safety, lesión del hombro; Cetik 2006, J Bone Joint Surg Am 88:2395; Bancsi 2019, Can Fam Physician 65:40 (48 horas)</translation>
-    </message>
-    <message>
         <source>Bone right under the skin: the needle strikes it. Whoever presses before looking never comes here.</source>
         <translation>Hueso justo debajo de la piel: la aguja choca con él. Quien palpa antes de mirar nunca llega aquí.</translation>
-    </message>
-    <message>
-        <source>The bursa can reach 4 cm below the acromion, little more than a centimetre under the skin. A dose set into it or into the joint can leave the shoulder painful and stiff.</source>
-        <translation>La bolsa puede llegar 4 cm por debajo del acromion, a poco más de un centímetro bajo la piel. Una dosis puesta en ella o en la articulación puede dejar el hombro dolorido y rígido.</translation>
-    </message>
-    <message>
-        <source>Behrens and Patel 2021, Lancet 397:471; CDC, vaccine administration page 50050 (shoulder injury)</source>
-        <translation>Behrens y Patel 2021, Lancet 397:471; CDC, página 50050 sobre administración de vacunas (lesión del hombro)</translation>
     </message>
     <message>
         <source>The radial nerve winds round the bone here. Ask what a hand looks like that cannot be lifted at the wrist.</source>
@@ -9530,6 +9797,22 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
         <source>Ellis, Clinical Anatomy (quadrant); the line is common practice, no source</source>
         <translation>Ellis, Clinical Anatomy (cuadrante); la línea es práctica habitual, sin fuente</translation>
     </message>
+    <message>
+        <source>Joint and bursa above, the radial nerve low behind, the axillary nerve across. Where the region touches the bursa&apos;s edge or a nerve band, nothing is wrong: taught distances and measured anatomy overlap on many arms. What is only near never changes a grade.</source>
+        <translation>Arriba, articulación y bolsa; abajo y detrás, el nervio radial; de través, el axilar. Si la región toca el borde de la bolsa o una banda del nervio, no es un error: lo que se enseña y lo medido se solapan en muchos brazos. Lo cercano nunca cambia la nota.</translation>
+    </message>
+    <message>
+        <source>Behrens and Patel 2021, Lancet 397:471 (bursa to 4 cm); Patra 2018, Anat Cell Biol 51:93, and Cetik 2006, J Bone Joint Surg Am 88:2395 (nerve); that near things never change a grade is the lab&apos;s choice</source>
+        <translation>Behrens y Patel 2021, Lancet 397:471 (bolsa hasta 4 cm); Patra 2018, Anat Cell Biol 51:93, y Cetik 2006, J Bone Joint Surg Am 88:2395 (nervio); que lo cercano nunca cambie la nota es elección del laboratorio</translation>
+    </message>
+    <message>
+        <source>The bursa can reach 4 cm below the acromion, little more than a centimetre under the skin. A dose set into it or into the joint can leave the shoulder painful and stiff, mostly within 48 hours.</source>
+        <translation>La bolsa puede llegar 4 cm por debajo del acromion, a poco más de un centímetro bajo la piel. Una dosis puesta en ella o en la articulación puede dejar el hombro dolorido y rígido, casi siempre en 48 horas.</translation>
+    </message>
+    <message>
+        <source>Behrens and Patel 2021, Lancet 397:471; CDC, vaccine administration page 50050 (shoulder injury); Bancsi 2019, Can Fam Physician 65:40 (48 hours)</source>
+        <translation>Behrens y Patel 2021, Lancet 397:471; CDC, página 50050 sobre administración de vacunas (lesión del hombro); Bancsi 2019, Can Fam Physician 65:40 (48 horas)</translation>
+    </message>
 </context>
 <context>
     <name>fb::StageRail</name>
@@ -9698,6 +9981,47 @@ The first of three attempts: &quot;1 of 3&quot;.</extracomment>
     <message>
         <source>Held after injecting, at least %1 s</source>
         <translation>Mantenida tras inyectar, al menos %1 s</translation>
+    </message>
+</context>
+<context>
+    <name>fb::StudentDialog</name>
+    <message>
+        <source>What is agreed with this student</source>
+        <translation>Lo acordado con esta persona</translation>
+    </message>
+    <message>
+        <source>%1, section %2</source>
+        <translation>%1, grupo %2</translation>
+    </message>
+    <message>
+        <source>More time than the others</source>
+        <translation>Tiempo adicional</translation>
+    </message>
+    <message>
+        <source> %</source>
+        <extracomment>After a number.</extracomment>
+        <translation> %</translation>
+    </message>
+    <message>
+        <source>Language of the feedback sheet</source>
+        <translation>Idioma de la hoja de resultados</translation>
+    </message>
+    <message>
+        <source>The program&apos;s own</source>
+        <extracomment>The language of the feedback sheet is that of the program.</extracomment>
+        <translation>El del programa</translation>
+    </message>
+    <message>
+        <source>Both hold from the next check-off that is begun.</source>
+        <translation>Ambos valen desde la próxima evaluación que se empiece.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
@@ -10066,6 +10390,10 @@ Respuestas           %5
     <message>
         <source>The middle finger opens back toward the iliac crest.</source>
         <translation>El dedo medio se abre hacia atrás, hacia la cresta ilíaca.</translation>
+    </message>
+    <message>
+        <source>The line is halved: its middle lies as far from the acromion as from the deltoid tuberosity.</source>
+        <translation>Se divide la línea por la mitad: su punto medio queda a igual distancia del acromion que de la tuberosidad deltoidea.</translation>
     </message>
 </context>
 <context>

@@ -4,7 +4,8 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
-#include <optional>
+#include <limits>
+#include <utility>
 
 namespace fb {
 
@@ -19,6 +20,17 @@ QRectF heldOn(const QRectF& paper, QRectF box)
     box.moveLeft(std::clamp(box.left(), paper.left(), std::max(paper.left(), paper.right() - box.width())));
     box.moveTop(std::clamp(box.top(), paper.top(), std::max(paper.top(), paper.bottom() - box.height())));
     return box;
+}
+
+// How much a box would hide of what is taken.
+double coveredBy(const QRectF& box, const QVector<QRectF>& taken)
+{
+    double covered = 0.0;
+    for (const QRectF& other : taken) {
+        const QRectF hidden = box.intersected(other);
+        covered += hidden.width() * hidden.height();
+    }
+    return covered;
 }
 
 }  // namespace plaque_detail
@@ -43,17 +55,23 @@ QRectF placeBeside(const QRectF& thing, const QSizeF& size, const QRectF& paper,
     if (direction == Qt::RightToLeft)
         std::swap(spots[0], spots[1]);
     spots += {{middleX, thing.bottom() + kGap}, {middleX, thing.top() - kGap - size.height()}};
-    std::optional<QRectF> second;
-    for (const QPointF& spot : spots) {
+    // Below and above it farther to either side, before it must lie over something else.
+    for (const double y : {thing.bottom() + kGap, thing.top() - kGap - size.height()})
+        for (const double x : {thing.right(), thing.left() - size.width()})
+            spots.push_back({x, y});
+    QRectF best = plaque_detail::heldOn(paper, {spots[0], size});
+    double least = std::numeric_limits<double>::infinity();
+    for (const QPointF& spot : std::as_const(spots)) {
         const QRectF box = plaque_detail::heldOn(paper, {spot, size});
         if (box.intersects(thing))
             continue;
-        if (std::ranges::none_of(taken, [&](const QRectF& other) { return other.intersects(box); }))
-            return box;
-        if (!second)
-            second = box;
+        const double covered = plaque_detail::coveredBy(box, taken);
+        if (covered < least) {
+            least = covered;
+            best = box;
+        }
     }
-    return second.value_or(plaque_detail::heldOn(paper, {spots[0], size}));
+    return best;
 }
 
 void paintPlaque(QPainter& painter, const QRectF& box, const QString& text, const QFont& font,

@@ -16,7 +16,7 @@ namespace fb {
 [[nodiscard]] QSizeF plaqueSize(const QString& text, const QFont& font, double widest);
 
 // Beside a thing: on the side a reader's eye goes to first, else on the other, below or above. Never over
-// the thing and never off the paper as long as the paper has room; where it can, not over what is taken.
+// the thing and never off the paper as long as the paper has room; over as little as it can of what is taken.
 [[nodiscard]] QRectF placeBeside(const QRectF& thing, const QSizeF& size, const QRectF& paper,
                                  const QVector<QRectF>& taken, Qt::LayoutDirection direction);
 

@@ -16,7 +16,7 @@ namespace press_detail {
 inline constexpr double kLeastPad = 12.0;  // pixels: a finger smaller than that is ringed as if it were not
 inline constexpr double kBroadest = 2.2;   // how much broader than usual its pen may get
 inline constexpr double kFingerTilt = -34.0;  // degrees from upright, to the viewer's left
-inline constexpr double kWordsWidest = 300.0;
+inline constexpr double kWordsWidest = 168.0;
 
 QColor faded(QColor colour, double alpha)
 {

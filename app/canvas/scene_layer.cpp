@@ -35,6 +35,17 @@ inline constexpr double kReach =
 
 QRectF paperOf(const PlateFace& face) { return face.frame.sheet().adjusted(8, 8, -8, -8); }
 
+// What no label lies on.
+QVector<QRectF> takenOn(const PlateFace& face)
+{
+    QVector<QRectF> taken;
+    if (face.mark)
+        taken.push_back(markBox(face.frame.toWidget(*face.mark), face.textScale));
+    for (const FlagLook& flag : face.tools.flags)
+        taken.push_back(flagBox(face.frame.toWidget(flag.cm), paperOf(face), face.textScale));
+    return taken;
+}
+
 // Roles that are painted before those of flags, and that no label minds but a word of an area.
 bool isLooseRole(Role role)
 {
@@ -82,19 +93,29 @@ QRectF looseBox(const Scene& scene, const QTransform& cmToWidget, double textSca
 
 void paintFaceScene(QPainter& painter, const PlateFace& face)
 {
+    using namespace scene_layer_detail;
     if (face.sceneLayer)
-        return scene_layer_detail::paintLayer(painter, face);
-    const QRectF paper = scene_layer_detail::paperOf(face);
+        return paintLayer(painter, face);
+    const QRectF paper = paperOf(face);
     const QVector<FlagLook>& flags = face.tools.flags;
-    QVector<QRectF> taken;
-    if (face.mark)
-        taken.push_back(markBox(face.frame.toWidget(*face.mark), face.textScale));
-    for (const FlagLook& flag : flags)
-        taken.push_back(flagBox(face.frame.toWidget(flag.cm), paper, face.textScale));
     paintScene(painter, face.scene + flagScene(flags), face.scheme, face.frame.cmToWidget(), face.textScale,
-               paper, taken, scene_layer_detail::shynessOf(face));
+               paper, takenOn(face), shynessOf(face));
     for (const FlagLook& flag : flags)
         paintFlag(painter, face.frame.toWidget(flag.cm), paper, face.scheme, face.textScale);
+}
+
+QVector<QRectF> labelBoxes(const PlateFace& face)
+{
+    using namespace scene_layer_detail;
+    const Scene scene = face.scene + flagScene(face.tools.flags);
+    QVector<QRectF> boxes;
+    if (std::ranges::all_of(scene, [](const SceneShape& shape) { return shape.label.isEmpty(); }))
+        return boxes;
+    for (const PlacedLabel& placed : sceneLabels(scene, face.frame.cmToWidget(), face.textScale,
+                                                 paperOf(face), takenOn(face), shynessOf(face)))
+        if (!placed.box.isEmpty())
+            boxes.push_back(placed.box);
+    return boxes;
 }
 
 SceneLayer::Shown SceneLayer::shownOf(const PlateFace& face, double devicePixelRatio)

@@ -16,6 +16,10 @@ namespace fb {
 // With a scene layer that, and the figures it leaves out.
 void paintFaceScene(QPainter& painter, const PlateFace& face);
 
+// Where the labels of the scene and the flags' names stand, pixels: what tools painted over them keep clear
+// of.
+[[nodiscard]] QVector<QRectF> labelBoxes(const PlateFace& face);
+
 [[nodiscard]] bool sameScene(const Scene& a, const Scene& b);
 
 // Figures of a construction and nothing else: no label is of them, makes way for them or lies under them.

@@ -5,6 +5,7 @@
 #include "app/canvas/flag_painter.h"
 #include "app/canvas/handle_painter.h"
 #include "app/canvas/press_painter.h"
+#include "app/canvas/scene_layer.h"
 
 namespace fb {
 
@@ -29,10 +30,10 @@ HandlesPlace handlesPlaceOf(const PlateFace& face)
             face.tools.hovered,      face.focused,  face.tools.direction};
 }
 
-// What the words of a press keep clear of.
-QVector<QRectF> flagBoxes(const PlateFace& face)
+// What the words of a press keep clear of: flags, and the names on the plate.
+QVector<QRectF> keptClearOf(const PlateFace& face)
 {
-    QVector<QRectF> boxes;
+    QVector<QRectF> boxes = labelBoxes(face);
     for (const FlagLook& flag : face.tools.flags)
         boxes.push_back(flagBox(face.frame.toWidget(flag.cm), paperOf(face), face.textScale));
     return boxes;
@@ -58,7 +59,7 @@ void paintToolsOver(QPainter& painter, const PlateFace& face)
     if (!face.tools.handles.isEmpty())
         paintHandles(painter, face.tools.handles, handlesPlaceOf(face), face.scheme);
     if (face.tools.press)
-        paintPress(painter, *face.tools.press, pressPlaceOf(face), face.scheme, flagBoxes(face));
+        paintPress(painter, *face.tools.press, pressPlaceOf(face), face.scheme, keptClearOf(face));
 }
 
 QRectF pressedBox(const PlateFace& face)
@@ -79,7 +80,7 @@ QRectF toolsBox(const PlateFace& face)
     if (!face.tools.handles.isEmpty())
         box |= handlesBox(face.tools.handles, handlesPlaceOf(face));
     if (face.tools.press)
-        box |= pressBox(*face.tools.press, pressPlaceOf(face), flagBoxes(face), face.tools.direction);
+        box |= pressBox(*face.tools.press, pressPlaceOf(face), keptClearOf(face), face.tools.direction);
     return box;
 }
 

@@ -38,7 +38,7 @@ public:
     void useLibrary(const std::shared_ptr<const Library>& library, const Policy& policy,
                     const QString& policyText);
     void setPixelsPerMm(double pixelsPerMm) { m_pixelsPerMm = pixelsPerMm; }
-    // While the student is at the screen no other area may be opened.
+    // While a clock runs, at the screen or on the manikin, no other area may be opened.
     [[nodiscard]] bool holdsTheWindow() const;
 
     // The desk.

@@ -1,7 +1,25 @@
 // Rating and signature: see check_off_presenter.h.
+#include <algorithm>
+
 #include "app/checkoff/check_off_presenter.h"
 
 namespace fb {
+
+namespace check_off_close_detail {
+
+// Of two who sign, it is said whose PIN it was.
+Fault ofOne(Fault fault, qint64 signer, const std::vector<Assessor>& assessors)
+{
+    const bool ofPin = fault.problem == Problem::PinWrong || fault.problem == Problem::PinHeld;
+    const auto who = std::ranges::find(assessors, signer, &Assessor::id);
+    if (ofPin && who != assessors.end())
+        fault.what = who->name.toStdString();
+    return fault;
+}
+
+}  // namespace check_off_close_detail
+
+using check_off_close_detail::ofOne;
 
 void CheckOffPresenter::rate(int rating, const QString& remark)
 {
@@ -35,18 +53,21 @@ void CheckOffPresenter::sign(qint64 first, const QString& pin, qint64 second, co
         if (!event)
             return tell(event.error());
         setSaving(true);
-        m_records.prove(first, pin, this, [this, event, second, secondPin](const Result<Proof>& proof) {
-            if (!proof)
-                return fail(proof.error());
-            if (second == 0)
-                return signWith(*event, *proof, std::nullopt);
-            m_records.prove(second, secondPin, this, [this, event, one = *proof](const Result<Proof>& other) {
-                if (other)
-                    signWith(*event, one, *other);
-                else
-                    fail(other.error());
+        m_records.prove(
+            first, pin, this, [this, event, first, second, secondPin](const Result<Proof>& proof) {
+                if (!proof)
+                    return fail(second == 0 ? proof.error()
+                                            : ofOne(proof.error(), first, m_state.desk.assessors));
+                if (second == 0)
+                    return signWith(*event, *proof, std::nullopt);
+                const auto proved = [this, event, second, one = *proof](const Result<Proof>& other) {
+                    if (other)
+                        signWith(*event, one, *other);
+                    else
+                        fail(ofOne(other.error(), second, m_state.desk.assessors));
+                };
+                m_records.prove(second, secondPin, this, proved);
             });
-        });
     });
 }
 

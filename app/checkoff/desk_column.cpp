@@ -163,9 +163,11 @@ void DeskColumn::showSheets(const CheckOffState& state)
     }
     // One alone is no choice.
     m_sheets->setVisible(m_sheets->count() > 1);
-    if (m_sheets->count() == 0)
+    if (state.ready && m_sheets->count() == 0)
         m_sheetWords->setText(tr("There is no sheet yet. A sheet says what is asked and when it is passed."));
 }
+
+QWidget* DeskColumn::first() const { return m_goOn; }
 
 void DeskColumn::fit()
 {

@@ -21,6 +21,7 @@ public:
 
     void showState(const CheckOffState& state);
     void say();
+    [[nodiscard]] QWidget* first() const;  // of the check-off that stands open
 
 Q_SIGNALS:
     void goOnAsked();

@@ -7,7 +7,6 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QStackedLayout>
-#include <algorithm>
 
 #include "app/checkoff/desk_column.h"
 #include "app/checkoff/desk_empty.h"
@@ -15,12 +14,8 @@
 #include "app/checkoff/desk_note.h"
 #include "app/checkoff/desk_offer.h"
 #include "app/checkoff/desk_table.h"
-#include "app/checkoff/pin_dialog.h"
-#include "app/checkoff/reason_dialog.h"
 #include "app/look/style.h"
 #include "app/practice/parts.h"
-#include "app/roster/roster_dialog.h"
-#include "app/sheets/sheet_dialog.h"
 #include "app/words/check_off_words.h"
 
 namespace fb {
@@ -39,6 +34,7 @@ DeskPage::DeskPage(CheckOffPresenter& presenter, Dialogs& dialogs, QWidget* pare
       m_table(new DeskTable(m_desk)),
       m_chosen(parts::text(m_desk, "chosenName", "request")),
       m_standing(parts::text(m_desk, "chosenStanding")),
+      m_student(parts::button(m_desk, "editStudent")),
       m_noShow(parts::button(m_desk, "noShow")),
       m_start(parts::mainButton(m_desk, "start")),
       m_column(new DeskColumn(m_desk))
@@ -87,6 +83,7 @@ QWidget* DeskPage::list()
     auto* chosen = new QHBoxLayout;
     chosen->setSpacing(space::kNear);
     chosen->addLayout(about, 1);
+    chosen->addWidget(m_student, 0, Qt::AlignBottom);
     chosen->addWidget(m_noShow, 0, Qt::AlignBottom);
     chosen->addWidget(m_start, 0, Qt::AlignBottom);
     rows->addLayout(chosen);
@@ -109,6 +106,7 @@ void DeskPage::connectAll()
     connect(m_search, &QLineEdit::returnPressed, this, &DeskPage::start);
     connect(m_table, &DeskTable::startAsked, this, &DeskPage::start);
     connect(m_start, &QPushButton::clicked, this, &DeskPage::start);
+    connect(m_student, &QPushButton::clicked, this, [this] { guarded(&DeskPage::editStudent); });
     connect(m_noShow, &QPushButton::clicked, this, &DeskPage::noShow);
     connect(m_column, &DeskColumn::goOnAsked, to, &CheckOffPresenter::goOn);
     connect(m_column, &DeskColumn::voidAsked, this, &DeskPage::voidRunning);
@@ -130,6 +128,9 @@ void DeskPage::say()
     m_search->setPlaceholderText(tr("Search by name, number or section"));
     m_search->setAccessibleName(tr("Search by name, number or section"));
     m_table->setAccessibleName(tr("Students"));
+    //: What is agreed with the student that is chosen: more time, another language.
+    parts::say(m_student, tr("Student…"));
+    m_student->setAccessibleName(tr("What is agreed with this student"));
     //: The student did not come; asks before it is recorded.
     parts::say(m_noShow, tr("No-show…"));
     parts::say(m_start, tr("Start"));
@@ -168,7 +169,8 @@ void DeskPage::showChosenRow()
     if (now.row() != m_table->currentIndex().row() || !m_table->currentIndex().isValid())
         m_table->setCurrentIndex(now);
     choose(now);
-    m_count->setText(tr("%n student(s)", nullptr, m_filter->rowCount()));
+    m_count->setText(m_presenter.state().ready ? tr("%Ln student(s)", nullptr, m_filter->rowCount())
+                                               : QString());
 }
 
 void DeskPage::showChosen()
@@ -179,14 +181,17 @@ void DeskPage::showChosen()
     const QString why = whyNot();
     m_chosen->setText(chosen ? listName(m_model->at(row).student) : QString());
     m_standing->setText(why.isEmpty() && chosen ? parts::alone(standingName(m_model->at(row).where)) : why);
-    m_start->setEnabled(why.isEmpty() && !state.saving);
-    m_noShow->setEnabled(why.isEmpty() && !state.saving);
+    m_student->setEnabled(chosen && !state.saving);
+    m_start->setEnabled(chosen && why.isEmpty() && !state.saving);
+    m_noShow->setEnabled(m_start->isEnabled());
 }
 
 QString DeskPage::whyNot() const
 {
     const CheckOffState& state = m_presenter.state();
     const int row = m_model->rowOf(state.chosenStudent);
+    if (!state.ready)
+        return {};  // nothing is known yet, or nothing could be read
     if (m_filter->rowCount() == 0)
         return tr("Nobody is found by these words.");
     if (row < 0)
@@ -221,50 +226,6 @@ void DeskPage::start()
         m_presenter.begin(QString(m_presenter.state().chosenStudent));
 }
 
-void DeskPage::noShow()
-{
-    // Of whom it was asked, whoever is chosen meanwhile.
-    ReasonDialog::ask(ReasonFor::NoShow, this,
-                      [this, id = m_presenter.state().chosenStudent](const QString&) {
-                          m_presenter.chooseStudent(id);
-                          m_presenter.noShow();
-                      });
-}
-
-// Once there are assessors, only they change what is asked of whom.
-void DeskPage::guarded(void (DeskPage::*then)())
-{
-    PinDialog::ask(m_presenter.records(), m_presenter.state().desk.assessors, this,
-                   [this, then] { (this->*then)(); });
-}
-
-void DeskPage::importRoster()
-{
-    std::vector<Student> known;
-    for (const StudentStanding& each : m_presenter.state().desk.students)
-        known.push_back(each.student);
-    auto* dialog = new RosterDialog(std::move(known), m_dialogs, m_scheme, this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, &RosterDialog::imported, &m_presenter, &CheckOffPresenter::saveStudents);
-    dialog->open();
-}
-
-void DeskPage::editSheet()
-{
-    const Desk& desk = m_presenter.state().desk;
-    const auto current = std::ranges::find(desk.sheets, desk.currentSheet, &SheetOnFile::key);
-    const Sheet sheet = current == desk.sheets.end() ? Sheet() : current->sheet;
-    auto* dialog = new SheetDialog(sheet, m_dialogs, this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, &SheetDialog::edited, &m_presenter, &CheckOffPresenter::saveSheet);
-    dialog->open();
-}
-
-void DeskPage::voidRunning()
-{
-    ReasonDialog::ask(ReasonFor::Void, this, [this](const QString& why) { m_presenter.voidTechnical(why); });
-}
-
 void DeskPage::setScheme(const Scheme& scheme)
 {
     m_scheme = scheme;
@@ -273,10 +234,15 @@ void DeskPage::setScheme(const Scheme& scheme)
     m_note->setScheme(scheme);
 }
 
-// While nothing is read yet, or something is being kept, it waits until there is something to do by them.
+// What stands open comes before the list. While nothing is read yet, or something is being kept, it waits
+// until there is something to do by them.
 void DeskPage::focusFirst()
 {
-    QWidget* first = m_stack->currentWidget() == m_empty ? m_empty->first() : m_table;
+    QWidget* first = m_table;
+    if (m_stack->currentWidget() == m_empty)
+        first = m_empty->first();
+    else if (m_presenter.state().desk.running)
+        first = m_column->first();
     m_wantsKeys = !first->isEnabled();
     if (!m_wantsKeys)
         first->setFocus();

@@ -8,6 +8,7 @@
 #include "app/doors/dialogs.h"
 #include "app/look/palette.h"
 
+class QDialog;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -49,6 +50,8 @@ private:
     void guarded(void (DeskPage::*then)());  // by a PIN
     void importRoster();
     void editSheet();
+    void editStudent();
+    void showDialog(QDialog* dialog);  // and gives the keys back to the desk
     void voidRunning();
     void noShow();
     [[nodiscard]] QString whyNot() const;  // empty: the chosen student may start
@@ -69,6 +72,7 @@ private:
     DeskTable* m_table;
     QLabel* m_chosen;
     QLabel* m_standing;
+    QPushButton* m_student;
     QPushButton* m_noShow;
     QPushButton* m_start;
     DeskColumn* m_column;

@@ -18,6 +18,11 @@ namespace sign_panel_detail {
 
 constexpr int kIcon = 18;
 
+bool isOf(const PinField& field, const Fault& fault)
+{
+    return field.assessorName() == QString::fromStdString(fault.what);
+}
+
 }  // namespace sign_panel_detail
 
 bool isSaidInClosing(Problem problem)
@@ -136,20 +141,27 @@ void SignPanel::chooseOther()
 
 void SignPanel::tell(const std::optional<Fault>& fault)
 {
+    using sign_panel_detail::isOf;
     m_fault = fault;
     m_untyped = nullptr;
     sayWhatIsWrong();
     const bool ofPin = fault && (fault->problem == Problem::PinWrong || fault->problem == Problem::PinHeld);
-    m_first->setWrong(ofPin);
+    PinField* wrong = nullptr;  // of two, the one it is told of; what the other typed stays
+    if (ofPin)
+        wrong = m_needsSecond && isOf(*m_second, *fault) && !isOf(*m_first, *fault) ? m_second : m_first;
+    m_first->setWrong(wrong == m_first);
+    m_second->setWrong(wrong == m_second);
     if (!fault)
         return;
-    if (ofPin)
-        forgetPins();
+    if (wrong) {
+        wrong->clearPin();
+        return wrong->focusPin();
+    }
     const bool ofSecond =
         fault->problem == Problem::SecondAssessorMissing || fault->problem == Problem::SameAssessor;
     if (ofSecond)
         m_second->focusPin();
-    else if (ofPin || fault->problem == Problem::AssessorUnknown)
+    else if (fault->problem == Problem::AssessorUnknown)
         m_first->focusPin();
 }
 

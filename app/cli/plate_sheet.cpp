@@ -1,12 +1,10 @@
 #include "app/cli/plate_sheet.h"
 
 #include <QBuffer>
-#include <QFileInfo>
 #include <QImage>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 #include <cmath>
 #include <functional>
@@ -14,6 +12,7 @@
 #include "app/canvas/hand_painter.h"
 #include "app/canvas/paper_shades.h"
 #include "app/cli/documents.h"
+#include "app/doors/saved_file.h"
 #include "app/look/palette.h"
 #include "app/look/style.h"
 #include "app/look/type.h"
@@ -242,14 +241,7 @@ Result<bool> writeSheet(const PlateSheet& sheet, const QString& file, int width)
     const QByteArray bytes = *kind == SheetKind::Svg   ? asSvg(painter, width, sheet.title)
                              : *kind == SheetKind::Png ? asPng(painter, width)
                                                        : asPdf(painter, sheet.title);
-    // Saving renames a new file into place, which must never take the place of a device or a pipe.
-    const QFileInfo there(file);
-    QSaveFile out(file);
-    const bool taken = !bytes.isEmpty() && (there.isFile() || !there.exists()) &&
-                       out.open(QIODevice::WriteOnly) && out.write(bytes) == bytes.size() && out.commit();
-    if (!taken)
-        return fault(Problem::OutputNotWritable, file.toStdString());
-    return true;
+    return saveWhole(bytes, file);
 }
 
 }  // namespace fb

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "app/demonstrate/lecture_painter_areas.h"
+#include "app/lecture/lecture_bones.h"
 #include "app/scene/scene_painter.h"
 
 namespace fb {
@@ -61,6 +62,8 @@ void paintEnlarged(QPainter& painter, const LectureFace& face, const QTransform&
     const auto tones = toneColours(*job.picture->plate, face.scheme, job.picture->skinTone);
     static_cast<void>(paintInk(painter, *pane.drawn->ready, tones,
                                InkManner{cmToPixels, job.layers, kLeastHatch, QColor()}, never));
+    if (job.layers.contains(Layer::Skin))
+        paintBones(painter, *pane.body, pane.look, face.scheme, cmToPixels);
 }
 
 // unit: pixels of the image to a unit.

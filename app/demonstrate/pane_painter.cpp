@@ -6,6 +6,7 @@
 #include <cstring>
 
 #include "app/demonstrate/pool_painting.h"
+#include "app/lecture/lecture_bones.h"
 
 namespace fb {
 
@@ -74,14 +75,29 @@ QImage paintedInPool(const InkJob& job, const ReadyInk& ink)
     return image;
 }
 
+// Under the skin: where it is peeled off they are seen anyway.
+std::vector<std::string> bonesOf(const PaneJob& job)
+{
+    return job.layers.contains(Layer::Skin) ? job.pane.look.bones : std::vector<std::string>();
+}
+
+// Before any hand, which then covers them.
+void layBones(QImage& image, const PaneJob& job)
+{
+    LectureLook found;
+    found.bones = bonesOf(job);
+    QPainter painter(&image);
+    paintBones(painter, *job.pane.body, found, job.scheme, cmToSheet(job.frame));
+}
+
 }  // namespace pane_painter_detail
 
 bool sameDrawing(const PaneJob& a, const PaneJob& b)
 {
     return a.pane.body->picture == b.pane.body->picture && a.pane.look.hand == b.pane.look.hand &&
            a.pane.look.fingers == b.pane.look.fingers && a.pane.look.fingerCm == b.pane.look.fingerCm &&
-           a.frame == b.frame && a.pixelRatio == b.pixelRatio && a.scheme == b.scheme &&
-           a.layers == b.layers && a.library == b.library && a.moving == b.moving;
+           a.pane.look.bones == b.pane.look.bones && a.frame == b.frame && a.pixelRatio == b.pixelRatio &&
+           a.scheme == b.scheme && a.layers == b.layers && a.library == b.library && a.moving == b.moving;
 }
 
 // Measured: to be given the pages of a new image takes longer than to paint a coarse one over them.
@@ -152,21 +168,25 @@ InkResult PanePainter::quick(const PaneJob& job)
     using namespace pane_painter_detail;
     InkJob ink = inkJobOf(job);
     if (hasSharp(job))
-        return resultOf(ink, m_sharp->image, job);
+        return resultOf(ink, *m_sharp, job);
     ink.preview = true;
-    if (m_quick && sameBody(m_quick->job, ink) && m_quick->job.pixelRatio == job.pixelRatio)
-        return resultOf(ink, m_quick->image, job);
+    if (m_quick && sameBody(m_quick->job, ink) && m_quick->job.pixelRatio == job.pixelRatio &&
+        m_quick->bones == bonesOf(job))
+        return resultOf(ink, *m_quick, job);
     InkJob coarse = ink;
     coarse.pixelRatio = quickRatio(ink);
-    QImage image = enlarged(paintedInPool(coarse, *readyOf(ink.picture)), ink);
+    QImage small = paintedInPool(coarse, *readyOf(ink.picture));
+    layBones(small, job);
+    QImage image = enlarged(std::move(small), ink);
     m_sharp.reset();
+    m_boned.reset();
     m_quick.reset();
     // Under a hand a body that moves is not kept: to copy it takes longer than to lay the hand.
     if (const auto held = heldOf(job)) {
         drawHand(*held, job);
         layHand(image, *held, job.frame);
     } else {
-        m_quick = Body{ink, image};
+        m_quick = Body{ink, image, bonesOf(job)};
     }
     m_canvases.push_back(image);
     return {ink, m_ready, image};
@@ -180,8 +200,9 @@ std::optional<InkResult> PanePainter::sharp(const PaneJob& job, const std::atomi
         auto image = paintedImage(ink, *readyOf(ink.picture), cancelled);
         if (!image)
             return std::nullopt;
-        m_sharp = Body{ink, *std::move(image)};
+        m_sharp = Body{ink, *std::move(image), {}};
         m_quick.reset();
+        m_boned.reset();
     }
     const auto held = heldOf(job);
     if (held && !hasSharpHand(*held, job)) {
@@ -190,7 +211,7 @@ std::optional<InkResult> PanePainter::sharp(const PaneJob& job, const std::atomi
             return std::nullopt;
         m_layer = std::move(layer);
     }
-    InkResult result = resultOf(ink, m_sharp->image, job);
+    InkResult result = resultOf(ink, *m_sharp, job);
     // At rest nothing is kept for the next motion.
     m_canvases.clear();
     return result;
@@ -216,17 +237,31 @@ void PanePainter::layHand(QImage& image, const Held& held, const ViewFrame& fram
     paintHeld(painter, laid(*m_layer, held), pane_painter_detail::cmToSheet(frame));
 }
 
-InkResult PanePainter::resultOf(const InkJob& job, const QImage& body, const PaneJob& asked)
+// Kept until other bones are found: a hand on its way is laid over the same ones.
+const QImage& PanePainter::withBones(const Body& body, const PaneJob& job)
+{
+    const auto bones = pane_painter_detail::bonesOf(job);
+    if (bones == body.bones)
+        return body.image;
+    if (!m_boned || m_boned->bones != bones) {
+        m_boned = Body{body.job, body.image.copy(), bones};
+        pane_painter_detail::layBones(m_boned->image, job);
+    }
+    return m_boned->image;
+}
+
+InkResult PanePainter::resultOf(const InkJob& job, const Body& body, const PaneJob& asked)
 {
     using namespace pane_painter_detail;
-    InkResult result{job, readyOf(job.picture), body, nullptr};
+    const QImage& drawn = withBones(body, asked);
+    InkResult result{job, readyOf(job.picture), drawn, nullptr};
     const auto held = heldOf(asked);
     if (!held)
         return result;
     drawHand(*held, asked);
     if (m_layer->quick || !sameTurn(m_layer->held, *held))
         result.job.preview = true;
-    result.image = copied(body);
+    result.image = copied(drawn);
     layHand(result.image, *held, job.frame);
     m_canvases.push_back(result.image);
     return result;

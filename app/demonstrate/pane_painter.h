@@ -7,6 +7,7 @@
 #include <atomic>
 #include <memory>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "app/canvas/held_layer.h"
@@ -41,11 +42,13 @@ private:
     struct Body {
         InkJob job;
         QImage image;
+        std::vector<std::string> bones;  // laid on it
     };
     [[nodiscard]] std::shared_ptr<const ReadyInk> readyOf(const std::shared_ptr<const Picture>& picture);
     void drawHand(const Held& held, const PaneJob& job);
     void layHand(QImage& image, const Held& held, const ViewFrame& frame) const;
-    [[nodiscard]] InkResult resultOf(const InkJob& job, const QImage& body, const PaneJob& asked);
+    [[nodiscard]] const QImage& withBones(const Body& body, const PaneJob& job);
+    [[nodiscard]] InkResult resultOf(const InkJob& job, const Body& body, const PaneJob& asked);
     [[nodiscard]] bool hasSharp(const PaneJob& job) const;
     [[nodiscard]] bool hasSharpHand(const Held& held, const PaneJob& job) const;
     [[nodiscard]] QImage canvas(const QSize& size);
@@ -54,7 +57,8 @@ private:
 
     std::shared_ptr<const Picture> m_readyFor;
     std::shared_ptr<const ReadyInk> m_ready;
-    std::optional<Body> m_sharp, m_quick;  // of one body, without hands
+    std::optional<Body> m_sharp, m_quick;  // of one body, without hands; the sharp one without bones
+    std::optional<Body> m_boned;           // the sharp one with them
     std::optional<HeldLayer> m_layer;
     std::vector<QImage> m_canvases;  // handed out; painted on again once nobody has them any more
 };

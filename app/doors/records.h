@@ -143,6 +143,7 @@ struct CheckOffLine {
 
 struct CheckOffOnFile {
     CheckOffLine line;
+    QDateTime begunAt;  // UTC
     SheetOnFile sheet;
     CheckOffOrder order;
     std::vector<CheckOffEvent> events;

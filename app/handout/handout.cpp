@@ -1,15 +1,14 @@
 #include "app/handout/handout.h"
 
 #include <QBuffer>
-#include <QFileInfo>
 #include <QImage>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 #include <cmath>
 #include <functional>
 
+#include "app/doors/saved_file.h"
 #include "app/handout/handout_page.h"
 
 namespace fb {
@@ -23,18 +22,6 @@ constexpr double kPictureMargin = 28.0;    // units
 constexpr QSizeF kPicture(1200.0, 900.0);  // units of a step as SVG or PNG
 constexpr int kPngWidth = 2400;            // pixels
 using PaintPage = std::function<void(QPainter&, QSizeF)>;
-
-// Saving renames a new file into place, which must never take the place of a device or a pipe.
-Result<bool> saved(const QByteArray& bytes, const QString& file)
-{
-    const QFileInfo there(file);
-    QSaveFile out(file);
-    const bool taken = !bytes.isEmpty() && (there.isFile() || !there.exists()) &&
-                       out.open(QIODevice::WriteOnly) && out.write(bytes) == bytes.size() && out.commit();
-    if (!taken)
-        return fault(Problem::OutputNotWritable, file.toStdString());
-    return true;
-}
 
 QByteArray asPdf(const QString& title, const QPageLayout& layout, const std::vector<PaintPage>& pages)
 {
@@ -123,9 +110,9 @@ Result<bool> writeStep(const HandoutAsk& ask, int step, PictureKind kind, const 
     };
     switch (kind) {
     case PictureKind::Pdf:
-        return saved(asPdf(look.heading, layoutOf(usualPaper(), QPageLayout::Landscape), {page}), file);
-    case PictureKind::Svg: return saved(asSvg(look.heading, look.caption, page), file);
-    case PictureKind::Png: return saved(asPng(page), file);
+        return saveWhole(asPdf(look.heading, layoutOf(usualPaper(), QPageLayout::Landscape), {page}), file);
+    case PictureKind::Svg: return saveWhole(asSvg(look.heading, look.caption, page), file);
+    case PictureKind::Png: return saveWhole(asPng(page), file);
     }
     return fault(Problem::OutputKindUnknown, file.toStdString());
 }
@@ -137,7 +124,7 @@ Result<bool> writeHandout(const HandoutAsk& ask, const QString& file, QPageSize:
     if (!body)
         return tl::unexpected(body.error());
     const HandoutWords words = handoutWords(ask);
-    return saved(
+    return saveWhole(
         asPdf(words.heading, layoutOf(paper, QPageLayout::Portrait), {[&](QPainter& painter, QSizeF size) {
                   paintStepsPage(painter, size, {words, *body});
               }}),
@@ -151,14 +138,14 @@ Result<bool> writeBlankHandout(const HandoutAsk& ask, const QString& file, QPage
     if (!body)
         return tl::unexpected(body.error());
     const HandoutWords words = handoutWords(ask);
-    return saved(asPdf(words.task, layoutOf(paper, QPageLayout::Portrait),
-                       {[&](QPainter& painter, QSizeF size) {
-                            paintPracticePage(painter, size, {words, *body});
-                        },
-                        [&](QPainter& painter, QSizeF size) {
-                            paintKeyPage(painter, size, {words, *body});
-                        }}),
-                 file);
+    return saveWhole(asPdf(words.task, layoutOf(paper, QPageLayout::Portrait),
+                           {[&](QPainter& painter, QSizeF size) {
+                                paintPracticePage(painter, size, {words, *body});
+                            },
+                            [&](QPainter& painter, QSizeF size) {
+                                paintKeyPage(painter, size, {words, *body});
+                            }}),
+                     file);
 }
 
 }  // namespace fb

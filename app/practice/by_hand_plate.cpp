@@ -1,5 +1,6 @@
 #include "app/practice/by_hand_plate.h"
 
+#include <QCoreApplication>
 #include <QLineF>
 #include <QPolygonF>
 #include <algorithm>
@@ -13,6 +14,10 @@
 namespace fb {
 
 namespace by_hand_plate_detail {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(fb::ByHandPlate)
+};
 
 QPointF cmOf(Point at) { return {at.x, at.y}; }
 
@@ -59,18 +64,23 @@ FlagLook flagLook(Landmark name, QPointF at)
     return flag;
 }
 
-// A flag whose landmark is labelled by the scene bears no second label of the same words.
+// A flag that stands on the place of its landmark, where the scene labels it, bears no second label of the
+// same words; one that stands apart says whose it is.
 FlagLook gradedFlag(const Scene& scene, const Flag& flag)
 {
     FlagLook look = flagLook(flag.name, cmOf(flag.at));
     constexpr double kClose = 1.0;  // cm
-    const auto says = [&](const SceneShape& shape) {
-        return shape.label == look.name && shape.figure == Figure::Point && !shape.points.isEmpty() &&
-               QLineF(shape.points.front(), look.cm).length() < kClose;
-    };
-    if (std::ranges::any_of(scene, says)) {
+    const auto told = std::ranges::find_if(scene, [&](const SceneShape& shape) {
+        return shape.label == look.name && shape.figure == Figure::Point && !shape.points.isEmpty();
+    });
+    if (told == scene.end())
+        return look;
+    if (QLineF(told->points.front(), look.cm).length() < kClose) {
         look.description = look.name;
         look.name.clear();
+    } else {
+        //: Beside a flag that does not stand on its landmark; %1 is the landmark's name.
+        look.name = Words::tr("Your flag: %1").arg(look.name);
     }
     return look;
 }

@@ -105,6 +105,9 @@ void FeelPanel::showFelt(const PracticeState& state)
     if (!state.byHand || !state.target)
         return;
     const ByHandState& byHand = *state.byHand;
+    // Before the first press words about nothing would push the name off a small window.
+    m_felt->setVisible(byHand.finger.has_value());
+    m_how->setVisible(byHand.finger.has_value());
     if (byHand.feel) {
         m_felt->setText(feelName(*byHand.feel));
         m_how->setText(feel_panel_detail::howText(byHand, *state.target));
@@ -112,9 +115,10 @@ void FeelPanel::showFelt(const PracticeState& state)
         m_felt->setText(tr("Nothing: beside the body"));
         m_how->setText(tr("Put your finger back on the skin."));
     } else {
-        m_felt->setText(tr("Nothing felt yet"));
-        m_how->setText(tr("Press on the skin, or move the cross with the arrow keys."));
+        m_felt->clear();
+        m_how->clear();
     }
+    showPlanted(byHand);
 }
 
 void FeelPanel::showState(const PracticeState& state)
@@ -123,12 +127,14 @@ void FeelPanel::showState(const PracticeState& state)
         return;
     offer(state.byHand->offered);
     showFelt(state);
-    showPlanted(*state.byHand);
 }
 
 void FeelPanel::showPlanted(const ByHandState& byHand)
 {
-    m_planted->setVisible(byHand.planted.has_value());
+    // Under the name: what became of it; before the first press how to feel.
+    m_planted->setVisible(byHand.planted || !byHand.finger);
+    if (!byHand.finger)
+        m_planted->setText(tr("Press on the skin, or move the cross with the arrow keys."));
     if (byHand.planted) {
         const QString name = landmarkName(*byHand.planted);
         m_planted->setText(byHand.misspelt ? tr("Planted. It is spelled “%1”.").arg(name)

@@ -1,5 +1,6 @@
 #include "app/practice/notice.h"
 
+#include <QAccessible>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -36,8 +37,15 @@ void Notice::showFault(const std::optional<Fault>& fault)
     parts::say(m_close, tr("Close"));
     m_close->setAccessibleName(tr("Close the notice"));
     setVisible(fault.has_value());
-    if (fault)
-        m_sentence->setText(sentenceOf(*fault));
+    const QString words = fault ? sentenceOf(*fault) : QString();
+    if (words == m_sentence->text())
+        return;
+    m_sentence->setText(words);
+    if (words.isEmpty())
+        return;
+    QAccessibleEvent event(m_sentence, QAccessible::Alert);
+    QAccessible::updateAccessibility(&event);
+    Q_EMIT spoke(words);
 }
 
 void Notice::setScheme(const Scheme& scheme)

@@ -23,6 +23,7 @@ public:
 
 Q_SIGNALS:
     void dismissed();
+    void spoke(const QString& words);  // to a screen reader
 
 private:
     QLabel* m_icon;

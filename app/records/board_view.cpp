@@ -167,7 +167,7 @@ void BoardView::sayShown()
     const int all = m_model.rowCount();
     m_rows->setText(
         all == 0 ? tr("No students yet")
-                 : tr("%1 of %n student(s)", nullptr, all).arg(QLocale().toString(m_filter.rowCount())));
+                 : tr("%1 of %Ln student(s)", nullptr, all).arg(QLocale().toString(m_filter.rowCount())));
 }
 
 void BoardView::setScheme(const Scheme& scheme)

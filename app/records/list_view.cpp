@@ -81,12 +81,15 @@ void ListView::layOut()
     auto* narrow = new QHBoxLayout;
     narrow->setSpacing(space::kNear);
     narrow->addWidget(m_words, 1);
-    for (QComboBox* choice : {m_sheet, m_outcome, m_span})
-        narrow->addWidget(choice);
+    narrow->addWidget(m_sheet);
+    narrow->addWidget(m_outcome);
     column->addLayout(narrow);
+    // When: in a line of its own, for with large letters and a wordy language one has no room for all.
     auto* second = new QHBoxLayout;
-    second->addWidget(m_rows, 1);
+    second->setSpacing(space::kNear);
+    second->addWidget(m_span);
     second->addWidget(m_days);
+    second->addWidget(m_rows, 1);
     column->addLayout(second);
     column->addWidget(m_table, 1);
     column->addWidget(m_hint);

@@ -255,9 +255,9 @@ QString LogPage::verifiedText(const Verified& verified) const
 {
     if (!verified.whole)
         return tr("The log follows, but the file of the records is damaged; put a backup back.");
-    const QString entries = tr("%n entry(ies) of the log", nullptr, static_cast<int>(verified.entries));
-    const QString checkOffs = tr("%n check-off(s)", nullptr, static_cast<int>(verified.checkOffs));
-    const QString answers = tr("%n answer(s)", nullptr, static_cast<int>(verified.answers));
+    const QString entries = tr("%Ln entry(ies) of the log", nullptr, static_cast<int>(verified.entries));
+    const QString checkOffs = tr("%Ln check-off(s)", nullptr, static_cast<int>(verified.checkOffs));
+    const QString answers = tr("%Ln answer(s)", nullptr, static_cast<int>(verified.answers));
     //: %1 to %3 are counts such as "7 entries of the log"; %4 is the beginning of a hash.
     return tr("Everything follows and is whole: %1, %2, %3. The log’s head is %4.")
         .arg(entries, checkOffs, answers, shortHead(verified.head));

@@ -1,5 +1,6 @@
 #include "app/records/remediation_panel.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QLabel>
 #include <QPlainTextEdit>
@@ -63,8 +64,12 @@ void RemediationPanel::showState(const RecordsState& state)
     setVisible(asks || isDone);
     m_done->setVisible(isDone);
     m_done->setText(tr("Signed: %1").arg(file.line.remediation));
+    const bool hadKeys = isAncestorOf(QApplication::focusWidget());
     for (QWidget* part : std::initializer_list<QWidget*>{m_whatName, m_what, m_pin})
         part->setVisible(asks);
+    // What was just signed is read out, and the next Tab goes on from there.
+    if (hadKeys && !asks)
+        m_done->setFocus();
     constexpr int kLines = 3;
     m_what->setFixedHeight(kLines * m_what->fontMetrics().lineSpacing() + 2 * space::kNear);
     m_pin->setAssessors(state.assessors);

@@ -1,5 +1,7 @@
 #include "app/report/sheet_flow.h"
 
+#include <algorithm>
+
 namespace fb {
 
 namespace sheet_flow_detail {
@@ -14,6 +16,15 @@ double heightTogether(const std::vector<SheetBlock>& blocks, std::size_t first)
 }
 
 }  // namespace sheet_flow_detail
+
+void lastLinesStay(std::vector<SheetBlock>& blocks)
+{
+    constexpr std::size_t kLines = 3;
+    constexpr double kHighest = 120.0;
+    const std::size_t first = blocks.size() - std::min(kLines, blocks.size());
+    for (std::size_t i = blocks.size(); i > first && blocks[i - 1].height < kHighest; --i)
+        blocks[i - 1].staysWithNext = true;
+}
 
 SheetPages paginated(const std::vector<SheetBlock>& blocks, double pageHeight)
 {

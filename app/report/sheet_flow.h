@@ -24,6 +24,9 @@ struct PlacedBlock {
 };
 using SheetPages = std::vector<std::vector<PlacedBlock>>;
 
+// The last few lines stay with what is put after them; what is as high as a plate does not.
+void lastLinesStay(std::vector<SheetBlock>& blocks);
+
 // At least one page. A block that is higher than a page gets one of its own. The blocks outlive the pages.
 [[nodiscard]] SheetPages paginated(const std::vector<SheetBlock>& blocks, double pageHeight);
 

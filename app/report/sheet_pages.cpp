@@ -51,8 +51,11 @@ void paintFoot(QPainter& painter, const SheetWords& words, const SheetRoom& room
 SheetBlocks allBlocks(const FeedbackSheet& sheet, const SheetRoom& room)
 {
     SheetBlocks blocks;
-    for (const auto part : {&headBlocks, &itemBlocks, &stepBlocks, &recordBlocks})
+    for (const auto part : {&headBlocks, &itemBlocks, &stepBlocks})
         std::ranges::move(part(sheet, room), std::back_inserter(blocks));
+    // The signatures never stand alone on the last page.
+    lastLinesStay(blocks);
+    std::ranges::move(recordBlocks(sheet, room), std::back_inserter(blocks));
     return blocks;
 }
 

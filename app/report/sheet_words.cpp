@@ -18,7 +18,7 @@ namespace sheet_words_detail {
 QString shown(const std::string& text) { return QString::fromStdString(text).simplified(); }
 
 // Told so that it is read alike everywhere: the month by its name.
-QString signedText(const QDateTime& utc)
+QString momentText(const QDateTime& utc)
 {
     const QDateTime local = utc.toLocalTime();
     const QLocale locale;
@@ -59,7 +59,7 @@ void addWho(SheetWords& words, const SheetFindings& found)
                             .arg(student.id.simplified(), student.section.simplified());
     words.title = SheetWordsText::tr("Feedback sheet of a check-off");
     //: Title of the file; %1 is the student's name, %2 the day.
-    words.documentTitle = SheetWordsText::tr("Check-off of %1, %2").arg(words.student, signedText(line.at));
+    words.documentTitle = SheetWordsText::tr("Check-off of %1, %2").arg(words.student, momentText(line.at));
     if (student.invented || found.file.sheet.sheet.invented)
         words.invented = SheetWordsText::tr("Sample: invented people, no real result");
     //: The two lines to be filled in by hand.
@@ -82,7 +82,9 @@ void addFacts(SheetWords& words, const SheetFindings& found)
          //: The first of three attempts: "1 of 3".
          SheetWordsText::tr("%1 of %2")
              .arg(locale.toString(line.attempt), locale.toString(sheet.retest.attempts))},
-        {SheetWordsText::tr("Signed"), signedText(line.at)},
+        //: When the check-off was begun.
+        {SheetWordsText::tr("Begun"), momentText(found.file.begunAt)},
+        {SheetWordsText::tr("Signed"), momentText(line.at)},
         {SheetWordsText::tr("Time on screen"), timeText(found.run.onScreen(), sheet.secondsOnScreen, extra)}};
     if (!sheet.steps.empty())
         words.facts.emplace_back(SheetWordsText::tr("Time on the manikin"),
@@ -175,7 +177,7 @@ void addRecord(SheetWords& words, const SheetFindings& found)
     words.record = {
         {SheetWordsText::tr("Signed by"),
          second.isEmpty() ? first : SheetWordsText::tr("%1 and %2").arg(first, second)},
-        {SheetWordsText::tr("Signed on"), signedText(line.at)},
+        {SheetWordsText::tr("Signed on"), momentText(line.at)},
         {SheetWordsText::tr("Log"),
          //: %1 are the first digits of the log's hash, %2 is how many entries it has.
          SheetWordsText::tr("%1, entry %2")

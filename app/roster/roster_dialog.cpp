@@ -171,7 +171,7 @@ void RosterDialog::showState()
     }
     m_shown->setVisible(m_rows && m_rows->size() > static_cast<std::size_t>(kShownRosterRows));
     m_import->setEnabled(!m_busy && count > 0);
-    parts::say(m_import, count > 0 ? tr("Import %n student(s)", nullptr, count) : tr("Import"));
+    parts::say(m_import, count > 0 ? tr("Import %Ln student(s)", nullptr, count) : tr("Import"));
     for (QWidget* choice : m_choices)
         choice->setEnabled(m_file != nullptr);
 }

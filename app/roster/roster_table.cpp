@@ -177,14 +177,15 @@ QString rosterCounts(const std::vector<RosterRow>& rows, int passedOver)
         if (count > 0)
             said.append(words);
     };
-    say(of(Kind::New), RosterWords::tr("%n new", nullptr, of(Kind::New)));
-    say(of(Kind::Changed), RosterWords::tr("%n changed", nullptr, of(Kind::Changed)));
-    say(of(Kind::Same), RosterWords::tr("%n the same as before", nullptr, of(Kind::Same)));
-    say(of(Kind::Doubled), RosterWords::tr("%n doubled and left out", nullptr, of(Kind::Doubled)));
-    say(of(Kind::NoId), RosterWords::tr("%n without a usable id and left out", nullptr, of(Kind::NoId)));
-    say(of(Kind::Nameless), RosterWords::tr("%n without a name and left out", nullptr, of(Kind::Nameless)));
-    say(unclear, RosterWords::tr("%n with an extra time that is unclear", nullptr, unclear));
-    say(passedOver, RosterWords::tr("%n of another role or to be deleted, passed over", nullptr, passedOver));
+    say(of(Kind::New), RosterWords::tr("%Ln new", nullptr, of(Kind::New)));
+    say(of(Kind::Changed), RosterWords::tr("%Ln changed", nullptr, of(Kind::Changed)));
+    say(of(Kind::Same), RosterWords::tr("%Ln the same as before", nullptr, of(Kind::Same)));
+    say(of(Kind::Doubled), RosterWords::tr("%Ln doubled and left out", nullptr, of(Kind::Doubled)));
+    say(of(Kind::NoId), RosterWords::tr("%Ln without a usable id and left out", nullptr, of(Kind::NoId)));
+    say(of(Kind::Nameless), RosterWords::tr("%Ln without a name and left out", nullptr, of(Kind::Nameless)));
+    say(unclear, RosterWords::tr("%Ln with an extra time that is unclear", nullptr, unclear));
+    say(passedOver,
+        RosterWords::tr("%Ln of another role or to be deleted, passed over", nullptr, passedOver));
     return said.isEmpty() ? RosterWords::tr("No students") : said.join(QLatin1String(", "));
 }
 

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 
 #include "app/scene/label_room.h"
 
@@ -58,22 +59,9 @@ private:
         return {std::ceil(box.width()) + 2 * kPadX + 1, std::ceil(box.height()) + 2 * kPadY};
     }
 
-    [[nodiscard]] QRectF held(QRectF box) const
-    {
-        box.moveLeft(
-            std::clamp(box.left(), m_paper.left(), std::max(m_paper.left(), m_paper.right() - box.width())));
-        box.moveTop(
-            std::clamp(box.top(), m_paper.top(), std::max(m_paper.top(), m_paper.bottom() - box.height())));
-        return box;
-    }
+    [[nodiscard]] QRectF held(const QRectF& box) const { return heldOn(m_paper, box); }
 
-    [[nodiscard]] bool isFree(const QRectF& box) const
-    {
-        const auto hits = [&](const QRectF& other) {
-            return box.adjusted(-kGap, -1, kGap, 1).intersects(other);
-        };
-        return std::none_of(m_taken.begin(), m_taken.end(), hits);
-    }
+    [[nodiscard]] bool isFree(const QRectF& box) const { return isFreeOf(box, m_taken, kGap); }
 
     void settle(qsizetype i, const QRectF& box, Qt::Alignment alignment, bool leader, QPointF anchor)
     {
@@ -108,9 +96,10 @@ private:
         QRectF box(m_paper.topLeft() + QPointF(8, 8), size);
         for (int column = 0; column < 6; ++column, box.moveLeft(box.left() + m_paper.width() * kWidest * 0.8))
             for (box.moveTop(m_paper.top() + 8); box.bottom() <= m_paper.bottom(); box.moveTop(box.top() + 2))
-                if (isFree(box))
-                    return settle(i, held(box), Qt::AlignLeft | Qt::AlignVCenter, false, {});
-        settle(i, held(box), Qt::AlignLeft | Qt::AlignVCenter, false, {});
+                if (m_paper.contains(box) && isFree(box))
+                    return settle(i, box, Qt::AlignLeft | Qt::AlignVCenter, false, {});
+        if (const auto free = freed(i, QRectF(m_paper.topLeft() + QPointF(8, 8), size)))
+            settle(i, *free, Qt::AlignLeft | Qt::AlignVCenter, false, {});
     }
 
     // Beside the figure if the area has room there, in one line or broken; else over it, unless the
@@ -191,14 +180,34 @@ private:
             low = std::min(low, std::max(ask.outline.boundingRect().left(), m_paper.left()));
             high = std::max(high, std::min(ask.outline.boundingRect().right(), m_paper.right()));
         }
-        QVector<qsizetype> left;
-        QVector<qsizetype> right;
         std::stable_sort(m_columns.begin(), m_columns.end(),
                          [&](qsizetype a, qsizetype b) { return anchorOf(a).x() < anchorOf(b).x(); });
-        for (qsizetype k = 0; k < m_columns.size(); ++k)
-            (2 * k < m_columns.size() ? left : right).push_back(m_columns[k]);
+        const qsizetype split = nearerLeft(low - kColumnGap, high + kColumnGap);
+        QVector<qsizetype> left = m_columns.first(split);
+        QVector<qsizetype> right = m_columns.sliced(split);
         placeColumn(left, low - kColumnGap, true);
         placeColumn(right, high + kColumnGap, false);
+    }
+
+    // How many of the names, from the left, stand in the left column: those that are nearer to it than to the
+    // right one, as long as either column has room.
+    [[nodiscard]] qsizetype nearerLeft(double left, double right) const
+    {
+        const double middle = (clearEdge(m_columns, left, true) + clearEdge(m_columns, right, false)) / 2.0;
+        qsizetype split =
+            std::ranges::count_if(m_columns, [&](qsizetype i) { return anchorOf(i).x() <= middle; });
+        const auto fits = [&](qsizetype from, qsizetype to) {
+            double total = 0.0;
+            for (qsizetype k = from; k < to; ++k)
+                total += m_sizes[m_columns[k]].height() + kGap;
+            return total <= m_paper.height();
+        };
+        const qsizetype all = m_columns.size();
+        while (split > 0 && !fits(0, split) && fits(split - 1, all))
+            --split;
+        while (split < all && !fits(split, all) && fits(0, split + 1))
+            ++split;
+        return split;
     }
 
     void placeColumn(QVector<qsizetype>& column, double edge, bool left)
@@ -216,10 +225,12 @@ private:
             QRectF box(QPointF(left ? edge - size.width() : edge, anchor.y() - size.height() / 2), size);
             box = held(box);
             box.moveTop(std::clamp(box.top(), floor, std::max(floor, m_paper.bottom() - total)));
-            box = freed(box);
-            settle(i, box, (left ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter, true, anchor);
-            floor = box.bottom() + kGap;
             total -= size.height() + kGap;
+            const auto free = freed(i, box);
+            if (!free)
+                continue;
+            settle(i, *free, (left ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter, true, anchor);
+            floor = free->bottom() + kGap;
         }
     }
 
@@ -253,19 +264,14 @@ private:
         return wish;
     }
 
-    // The nearest free place above or below, then toward the other side.
-    [[nodiscard]] QRectF freed(const QRectF& wish) const
+    // The nearest free place; where there is none, one for the words broken narrower. nullopt: the paper is
+    // full.
+    [[nodiscard]] std::optional<QRectF> freed(qsizetype i, const QRectF& wish) const
     {
-        for (const double dx : {0.0, -0.5, 0.5, -1.0, 1.0, -1.5, 1.5, -2.0, 2.0, -3.0, 3.0}) {
-            for (int step = 0; step < 600; ++step) {
-                const int rung = (step + 1) / 2;
-                const double dy = (step % 2 == 0 ? 1 : -1) * rung * 3.0;
-                const QRectF box = held(wish.translated(dx * wish.width(), dy));
-                if (isFree(box))
-                    return box;
-            }
-        }
-        return held(wish);
+        for (const QSizeF& size : {wish.size(), measured(m_asks[i], 0.2), measured(m_asks[i], 0.12)})
+            if (const auto free = freePlace({wish.topLeft(), size}, m_paper, m_taken, kGap))
+                return free;
+        return std::nullopt;
     }
 
     const QVector<LabelAsk>& m_asks;

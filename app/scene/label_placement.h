@@ -1,9 +1,10 @@
 // Finds a place for every label of a scene, as an engraver would: words of an area inside it,
-// a length beside its arrow, names of points in two columns beside the figure, tied to their
-// points by hairlines that do not cross; names without a place in a list at the top.
+// a length beside its arrow, names of points in two columns beside the figure, each in the nearer one, tied
+// to their points by hairlines that do not cross; names without a place in a list at the top.
 //
 // Laws: no two boxes overlap; no box leaves the paper as long as the paper has room for it;
-// one answer for each label asked, in order; a shape that is off the paper gets an empty box.
+// one answer for each label asked, in order; a shape that is off the paper gets an empty box, and so does a
+// name for which the paper has no free place at all.
 #pragma once
 
 #include <QFont>

@@ -1,7 +1,9 @@
 #include "app/scene/label_room.h"
 
+#include <QLineF>
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "app/scene/scene_painter.h"
 
@@ -18,6 +20,30 @@ bool holds(const QPolygonF& area, const QVector<QPolygonF>& over, const QRectF& 
                    return other.containsPoint(corner, Qt::OddEvenFill);
                });
     });
+}
+
+// Where there is any free place, there is one that touches what is taken, or the paper's edge, at its left
+// and at its top: of all these the one nearest to the wish.
+std::optional<QRectF> freeAnywhere(const QRectF& wish, const QRectF& paper, const QVector<QRectF>& taken,
+                                   double apart)
+{
+    QVector<double> lefts{paper.left()};
+    QVector<double> tops{paper.top()};
+    for (const QRectF& other : taken) {
+        lefts.push_back(std::max(paper.left(), other.right() + apart));
+        tops.push_back(std::max(paper.top(), other.bottom() + 1));
+    }
+    std::optional<QRectF> nearest;
+    const auto away = [&](const QRectF& box) { return QLineF(box.topLeft(), wish.topLeft()).length(); };
+    for (const double left : std::as_const(lefts)) {
+        for (const double top : std::as_const(tops)) {
+            const QRectF box(QPointF(left, top), wish.size());
+            if (paper.contains(box) && isFreeOf(box, taken, apart) &&
+                (!nearest || away(box) < away(*nearest)))
+                nearest = box;
+        }
+    }
+    return nearest;
 }
 
 }  // namespace label_room_detail
@@ -53,6 +79,35 @@ QPointF placeOn(const QPolygonF& area, const QRectF& paper)
         std::max_element(uprights.begin(), uprights.end(),
                          [](const QLineF& a, const QLineF& b) { return a.length() < b.length(); });
     return longest == uprights.end() ? middle : longest->center();
+}
+
+QRectF heldOn(const QRectF& paper, QRectF box)
+{
+    box.moveLeft(std::clamp(box.left(), paper.left(), std::max(paper.left(), paper.right() - box.width())));
+    box.moveTop(std::clamp(box.top(), paper.top(), std::max(paper.top(), paper.bottom() - box.height())));
+    return box;
+}
+
+bool isFreeOf(const QRectF& box, const QVector<QRectF>& taken, double apart)
+{
+    return std::ranges::none_of(taken, [room = box.adjusted(-apart, -1, apart, 1)](const QRectF& other) {
+        return room.intersects(other);
+    });
+}
+
+std::optional<QRectF> freePlace(const QRectF& wish, const QRectF& paper, const QVector<QRectF>& taken,
+                                double apart)
+{
+    for (const double dx : {0.0, -0.5, 0.5, -1.0, 1.0, -1.5, 1.5, -2.0, 2.0, -3.0, 3.0}) {
+        for (int step = 0; step < 600; ++step) {
+            const int rung = (step + 1) / 2;
+            const double dy = (step % 2 == 0 ? 1 : -1) * rung * 3.0;
+            const QRectF box = heldOn(paper, wish.translated(dx * wish.width(), dy));
+            if (isFreeOf(box, taken, apart))
+                return box;
+        }
+    }
+    return label_room_detail::freeAnywhere(wish, paper, taken, apart);
 }
 
 }  // namespace fb

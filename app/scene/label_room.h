@@ -19,4 +19,15 @@ namespace fb {
 // area's longest upright.
 [[nodiscard]] QPointF placeOn(const QPolygonF& area, const QRectF& paper);
 
+// A box moved onto the paper, by as little as it takes.
+[[nodiscard]] QRectF heldOn(const QRectF& paper, QRectF box);
+
+// Whether a box keeps clear of all that is taken: so far apart beside it, a pixel above and below.
+[[nodiscard]] bool isFreeOf(const QRectF& box, const QVector<QRectF>& taken, double apart);
+
+// The free place on the paper for a box that would rather stand where it is: the nearest above or below, then
+// to either side, then any. nullopt: there is none.
+[[nodiscard]] std::optional<QRectF> freePlace(const QRectF& wish, const QRectF& paper,
+                                              const QVector<QRectF>& taken, double apart);
+
 }  // namespace fb

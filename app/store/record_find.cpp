@@ -15,7 +15,7 @@ namespace record_find_detail {
 const char* const kLine =
     "SELECT c.check_off_id, s.student_id, s.family, s.given, s.section, s.extra_percent, s.language, "
     "s.invented, c.sheet_key, h.title, c.attempt, c.closed_at, c.outcome, c.percent, c.rating, a.name, "
-    "b.name, r.what, c.chain_head, c.chain_length FROM check_off c "
+    "b.name, r.what, c.chain_head, c.chain_length, c.begun_at FROM check_off c "
     "JOIN student s ON s.student_id = c.student_id JOIN sheet h ON h.sheet_key = c.sheet_key "
     "JOIN assessor a ON a.assessor_id = c.first_assessor_id "
     "LEFT JOIN assessor b ON b.assessor_id = c.second_assessor_id "
@@ -115,6 +115,7 @@ Result<CheckOffOnFile> readCheckOff(const Store& store, qint64 checkOff)
                        one.line = lineIn(row);
                        one.chainHead = row.value(18).toString();
                        one.chainLength = row.value(19).toLongLong();
+                       one.begunAt = timeFrom(row.value(20).toString());
                        return true;
                    });
     if (!read)

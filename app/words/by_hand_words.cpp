@@ -109,7 +109,7 @@ QString flagSentence(const FlagGrade& flag, Site site)
 {
     using namespace by_hand_words_detail;
     const QString name = landmarkName(flag.asked);
-    const QString away = awayText(site, flag.direction, flag.distance);
+    const QString away = awayText(site, {flag.direction, flag.second}, flag.distance);
     switch (flag.verdict) {
     case FlagVerdict::Found:
         return flag.distance.value() < kOnIt

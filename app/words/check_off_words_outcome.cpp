@@ -57,6 +57,16 @@ QString withNote(const QString& sentence, const QString& withNote, const QString
     return note.isEmpty() ? sentence : withNote.arg(note);
 }
 
+// As it was asked: where the sheet leaves the side open, with the one that was drawn.
+QString askedItem(const CheckOffSetup& setup, int item)
+{
+    const auto at = static_cast<std::size_t>(item);
+    SheetItem asked = setup.sheet.items[at];
+    if (!asked.side)
+        asked.side = requestsOf(setup.sheet, setup.seed)[at].request.patient.side();
+    return itemName(asked);
+}
+
 void addCritical(QStringList& reasons, const CheckOffResult& result, const CheckOffSetup& setup)
 {
     for (const ProcedureStep step : result.procedure.missedCritical)
@@ -68,8 +78,7 @@ void addCritical(QStringList& reasons, const CheckOffResult& result, const Check
     for (const int item : result.unsafeItems)
         //: %2 is what was asked: "Deltoid, left, from the side; nothing drawn".
         reasons += CheckOffOutcomeWords::tr("The mark of item %1 is unsafe (%2).")
-                       .arg(QLocale().toString(item + 1),
-                            itemName(setup.sheet.items[static_cast<std::size_t>(item)]));
+                       .arg(QLocale().toString(item + 1), askedItem(setup, item));
 }
 
 void addTime(QStringList& reasons, const CheckOffResult& result)

@@ -204,6 +204,25 @@ void addSteps(QStringList& lines, const std::vector<ProcedureStep>& critical,
         lines += CheckOffPracticeWords::tr("Steps that took a hint: %1.").arg(quoted(hinted));
 }
 
+// Inside the region nothing is too far: only where it lies.
+QString wayText(double front, double down, const QString& cm)
+{
+    const bool along = std::abs(down) >= kNothing;
+    const bool across = std::abs(front) >= kNothing;
+    if (!across)
+        //: A mark inside its region; %1 is the distance from the ideal point: "1.2 cm, down".
+        return down > 0.0 ? CheckOffPracticeWords::tr("%1, down").arg(cm)
+                          : CheckOffPracticeWords::tr("%1, up").arg(cm);
+    if (!along)
+        return front > 0.0 ? CheckOffPracticeWords::tr("%1, forward").arg(cm)
+                           : CheckOffPracticeWords::tr("%1, back").arg(cm);
+    if (front > 0.0)
+        return down > 0.0 ? CheckOffPracticeWords::tr("%1, forward and down").arg(cm)
+                          : CheckOffPracticeWords::tr("%1, forward and up").arg(cm);
+    return down > 0.0 ? CheckOffPracticeWords::tr("%1, back and down").arg(cm)
+                      : CheckOffPracticeWords::tr("%1, back and up").arg(cm);
+}
+
 QString offText(const Answer& answer)
 {
     const QString cm = cmText(answer.distanceToIdeal.value());
@@ -213,6 +232,8 @@ QString offText(const Answer& answer)
     const bool across = std::abs(front) >= kNothing;
     if (!along && !across)
         return CheckOffPracticeWords::tr("on the ideal point");
+    if (answer.verdict == Verdict::OnTarget)
+        return wayText(front, down, cm);
     if (!across)
         //: %1 is the distance from the ideal point: "1.8 cm too low".
         return down > 0.0 ? CheckOffPracticeWords::tr("%1, too low").arg(cm)

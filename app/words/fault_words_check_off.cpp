@@ -170,8 +170,15 @@ QString lock(Problem problem, const ShownFault& fault)
     case Problem::PinTooCommon:
         return FaultWordsCheckOff::tr("That PIN is among the first anybody would try; choose another.");
     case Problem::PinsDiffer: return FaultWordsCheckOff::tr("The two PINs differ; type the same one twice.");
-    case Problem::PinWrong: return FaultWordsCheckOff::tr("That PIN is not right; try again.");
+    case Problem::PinWrong:
+        return fault.what.isEmpty()
+                   ? FaultWordsCheckOff::tr("That PIN is not right; try again.")
+                   //: Of two who sign; %1 is the name of the one whose PIN is wrong.
+                   : FaultWordsCheckOff::tr("The PIN of %1 is not right; try again.").arg(fault.what);
     case Problem::PinHeld:
+        if (!fault.what.isEmpty())
+            return FaultWordsCheckOff::tr("Too many wrong PINs of %1; wait %2 s, then try again.")
+                .arg(fault.what, fault.low);
         return FaultWordsCheckOff::tr("Too many wrong PINs; wait %1 s, then try again.").arg(fault.low);
     case Problem::PrinterMissing:
         return FaultWordsCheckOff::tr("No printer is set up on this machine; save the sheet as PDF instead.");

@@ -101,6 +101,34 @@ QString wrongHandSentence(Side hip)
                            "thumb to the buttock, off the gluteus medius. The right hand belongs here.");
 }
 
+bool isAny(Ways ways, Direction way) { return ways.first == way || ways.second == way; }
+
+// A place that is off in both ways; the length is that of the way straight across.
+QString aslantText(Site site, bool front, bool high)
+{
+    switch (site) {
+    case Site::Deltoid:
+        if (front)
+            //: In all of these %1 is a length, straight to a place that is off in two ways at once.
+            return high ? Words::tr("%1 too far forward and too high")
+                        : Words::tr("%1 too far forward and too low");
+        return high ? Words::tr("%1 too far back and too high") : Words::tr("%1 too far back and too low");
+    case Site::Ventrogluteal:
+        if (front)
+            return high ? Words::tr("%1 too far forward and toward the head")
+                        : Words::tr("%1 too far forward and toward the foot");
+        return high ? Words::tr("%1 too far back and toward the head")
+                    : Words::tr("%1 too far back and toward the foot");
+    case Site::VastusLateralis:
+        if (front)
+            return high ? Words::tr("%1 too far forward and too near the hip")
+                        : Words::tr("%1 too far forward and too near the knee");
+        return high ? Words::tr("%1 too far back and too near the hip")
+                    : Words::tr("%1 too far back and too near the knee");
+    }
+    return {};
+}
+
 }  // namespace slip_words_detail
 
 QString buildStepName(BuildStep step)
@@ -131,19 +159,21 @@ QString buildStepName(BuildStep step)
     return {};
 }
 
-QString awayText(Site site, Direction direction, Cm amount)
+QString awayText(Site site, Ways ways, Cm amount)
 {
     using namespace slip_words_detail;
     const QString cm = cmText(amount.value());
+    if (ways.second != Direction::None)
+        return aslantText(site, isAny(ways, Direction::Forward), isAny(ways, Direction::High)).arg(cm);
     // On a patient who lies down, high and low would be read off the picture.
-    if (site != Site::Deltoid && direction == Direction::High)
+    if (site != Site::Deltoid && ways.first == Direction::High)
         //: %1 is a length.
         return site == Site::Ventrogluteal ? Words::tr("%1 too far toward the head").arg(cm)
                                            : Words::tr("%1 too near the hip").arg(cm);
-    if (site != Site::Deltoid && direction == Direction::Low)
+    if (site != Site::Deltoid && ways.first == Direction::Low)
         return site == Site::Ventrogluteal ? Words::tr("%1 too far toward the foot").arg(cm)
                                            : Words::tr("%1 too near the knee").arg(cm);
-    switch (direction) {
+    switch (ways.first) {
     case Direction::High: return alongText(-amount);
     case Direction::Low: return alongText(amount);
     case Direction::Forward: return acrossText(Site::Ventrogluteal, amount);
@@ -151,7 +181,7 @@ QString awayText(Site site, Direction direction, Cm amount)
     case Direction::None: break;
     }
     //: A distance without a direction.
-    return Words::tr("%1 away").arg(cmText(amount.value()));
+    return Words::tr("%1 away").arg(cm);
 }
 
 QString slipSentence(const BuildStepGrade& step, const Target& target)
@@ -162,7 +192,8 @@ QString slipSentence(const BuildStepGrade& step, const Target& target)
         return step.carried
                    //: %1 is a step that is right in itself, taken along by an earlier one; %2 is an offset.
                    ? Words::tr("%1: right in itself, but carried along, %2.")
-                         .arg(buildStepName(step.step), awayText(target.site, step.direction, step.amount))
+                         .arg(buildStepName(step.step),
+                              awayText(target.site, {step.direction, step.second}, step.amount))
                    : Words::tr("Right.");
     case Slip::FingersTurned:
         return Words::tr("Your fingers are turned by %1 degrees: they measure aslant instead of straight "
@@ -180,7 +211,8 @@ QString slipSentence(const BuildStepGrade& step, const Target& target)
                          "needle can prick your own finger.")
             .arg(degreesText(step.degrees));
     default:
-        return placeSentence(step.slip, target.site).arg(awayText(target.site, step.direction, step.amount));
+        return placeSentence(step.slip, target.site)
+            .arg(awayText(target.site, {step.direction, step.second}, step.amount));
     }
 }
 

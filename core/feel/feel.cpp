@@ -159,7 +159,11 @@ void Sweep::add(Point viewer, const Feel& feel)
     }
 }
 
-void Sweep::lift() { m_last.reset(); }
+void Sweep::lift()
+{
+    m_last.reset();
+    m_followed = 0.0;
+}
 
 std::string_view wordOf(Firmness firmness) { return kFirmnessWords[static_cast<std::size_t>(firmness)]; }
 std::string_view wordOf(BoneShape shape) { return kShapeWords[static_cast<std::size_t>(shape)]; }

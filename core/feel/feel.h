@@ -83,11 +83,11 @@ private:
     double m_fatSoft = 0.0;                        // mm: above it muscle is felt as soft
 };
 
-// A finger that moves while it presses: how far it has followed one edge without leaving it.
+// A finger that moves while it presses: how far it has followed the edge it is on without leaving it.
 class Sweep {
 public:
     void add(Point viewer, const Feel& feel);
-    void lift();  // the finger left the skin; what was followed is still told
+    void lift();  // the finger left the edge or the skin: nothing is followed any more
     // Between the two farthest places of the edge felt hard on the way, cm of the edge.
     [[nodiscard]] Cm followed() const { return Cm{m_followed}; }
 

@@ -36,11 +36,12 @@ void StepWriter::right(BuildStep step)
     m_steps.push_back(grade);
 }
 
-void StepWriter::carried(BuildStep step, Direction direction, Cm amount)
+void StepWriter::carried(BuildStep step, Ways ways, Cm amount)
 {
     BuildStepGrade grade;
     grade.step = step;
-    grade.direction = direction;
+    grade.direction = ways.first;
+    grade.second = ways.second;
     grade.amount = amount;
     grade.carried = true;
     m_steps.push_back(grade);
@@ -58,6 +59,17 @@ void StepWriter::slip(BuildStep step, BuildStepGrade what, const Build& alone)
     m_steps.push_back(what);
 }
 
+BuildStepGrade StepWriter::offPlace(Slip slipped, Point wanted, Point hers) const
+{
+    const Ways ways = waysOn(m_target, wanted, hers);
+    BuildStepGrade grade;
+    grade.slip = slipped;
+    grade.direction = ways.first;
+    grade.second = ways.second;
+    grade.amount = Cm{rounded6(distance(wanted, hers))};
+    return grade;
+}
+
 void StepWriter::place(BuildStep step, Slip slipped, Handle handle, double most)
 {
     const Point hers = *m_build.point(handle);
@@ -67,7 +79,7 @@ void StepWriter::place(BuildStep step, Slip slipped, Handle handle, double most)
         return right(step);
     Build alone = m_flawless;
     alone.point(handle) = hers;
-    slip(step, {step, slipped, directionOn(m_target, wanted, hers), Cm{rounded6(off)}, {}, 0.0, {}}, alone);
+    slip(step, offPlace(slipped, wanted, hers), alone);
 }
 
 std::vector<BuildStepGrade> gradeBuild(const Build& build, const Target& target, const Builder& builder,

@@ -73,8 +73,9 @@ struct BuildStepGrade {
     BuildStep step{};
     Slip slip{};  // None: right
     Direction direction{};
-    Cm amount;        // where the slip is a length
-    Degrees degrees;  // where it is an angle
+    Direction second{};  // of a place that is off aslant (see Ways)
+    Cm amount;           // where the slip is a length
+    Degrees degrees;     // where it is an angle
     double share = 0.0;
     std::optional<Effect> effect;  // of a slip
     bool carried = false;          // right in itself, but an earlier slip took it along by `amount`

@@ -19,15 +19,7 @@ void gradeFingers(StepWriter& writer)
     } else {
         Build alone = writer.flawless();
         alone.fingers->top = hers.top;
-        writer.slip(BuildStep::FingersLaid,
-                    {{},
-                     Slip::FingersOff,
-                     directionOn(writer.target(), wanted.top, hers.top),
-                     Cm{rounded6(off)},
-                     {},
-                     0.0,
-                     {}},
-                    alone);
+        writer.slip(BuildStep::FingersLaid, writer.offPlace(Slip::FingersOff, wanted.top, hers.top), alone);
     }
     if (std::abs(hers.turn.value()) <= writer.limit(PolicyKey::BuildFingerTurn) + kBorderTolerance) {
         writer.right(BuildStep::FingersLevel);
@@ -35,7 +27,8 @@ void gradeFingers(StepWriter& writer)
         Build alone = writer.flawless();
         alone.fingers->turn = hers.turn;
         writer.slip(BuildStep::FingersLevel,
-                    {{}, Slip::FingersTurned, {}, {}, Degrees{std::abs(hers.turn.value())}, 0.0, {}}, alone);
+                    {{}, Slip::FingersTurned, {}, {}, {}, Degrees{std::abs(hers.turn.value())}, 0.0, {}},
+                    alone);
     }
     if (countFits(writer.target(), writer.builder(), hers.count)) {
         writer.right(BuildStep::FingerCount);
@@ -47,6 +40,7 @@ void gradeFingers(StepWriter& writer)
                     {{},
                      Slip::FingerCount,
                      hers.count > wanted.count ? Direction::Low : Direction::High,
+                     {},
                      Cm{rounded6(end)},
                      {},
                      0.0,
@@ -85,10 +79,9 @@ void gradeHalvedLine(StepWriter& writer)
         alone.point(end) = *writer.hers().point(end);
         alone.point(Handle::LineMiddle) =
             lerp(*alone.point(Handle::LineTop), *alone.point(Handle::LineBottom), half);
-        const Direction way =
-            directionOn(writer.target(), *writer.flawless().point(end), *writer.hers().point(end));
         writer.slip(BuildStep::LineEnds,
-                    {{}, topFirst ? Slip::TopOff : Slip::BottomOff, way, Cm{rounded6(off(end))}, {}, 0.0, {}},
+                    writer.offPlace(topFirst ? Slip::TopOff : Slip::BottomOff, *writer.flawless().point(end),
+                                    *writer.hers().point(end)),
                     alone);
     }
     const double share = middleShare(writer.hers());
@@ -98,10 +91,16 @@ void gradeHalvedLine(StepWriter& writer)
     Build alone = writer.flawless();
     alone.point(Handle::LineMiddle) =
         lerp(*alone.point(Handle::LineTop), *alone.point(Handle::LineBottom), share);
-    writer.slip(
-        BuildStep::LineHalved,
-        {{}, Slip::HalfUneven, uneven > 0.0 ? Direction::Low : Direction::High, {}, {}, std::abs(uneven), {}},
-        alone);
+    writer.slip(BuildStep::LineHalved,
+                {{},
+                 Slip::HalfUneven,
+                 uneven > 0.0 ? Direction::Low : Direction::High,
+                 {},
+                 {},
+                 {},
+                 std::abs(uneven),
+                 {}},
+                alone);
 }
 
 }  // namespace arm_grade_detail

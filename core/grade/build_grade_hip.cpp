@@ -56,9 +56,9 @@ public:
 private:
     static Point unit(Point way) { return way * (1.0 / length(way)); }
 
-    [[nodiscard]] Direction wayOf(Point off) const
+    [[nodiscard]] BuildStepGrade offBy(Slip slip, Point off) const
     {
-        return directionOn(m_writer.target(), m_wanted.palm, m_wanted.palm + off);
+        return m_writer.offPlace(slip, m_wanted.palm, m_wanted.palm + off);
     }
     [[nodiscard]] Build with(const FreeHand& hand) const
     {
@@ -70,7 +70,7 @@ private:
     {
         if (m_hers.hand == m_wanted.hand)
             return m_writer.right(BuildStep::WhichHand);
-        m_writer.slip(BuildStep::WhichHand, {{}, Slip::WrongHand, {}, {}, {}, 0.0, {}},
+        m_writer.slip(BuildStep::WhichHand, {{}, Slip::WrongHand, {}, {}, {}, {}, 0.0, {}},
                       with(swapped(m_wanted)));
     }
     void gradePalm()
@@ -78,7 +78,7 @@ private:
         const double off = length(m_palmOff);
         if (off <= m_writer.limit(PolicyKey::BuildPalm) + kBorderTolerance)
             return m_writer.right(BuildStep::Palm);
-        m_writer.slip(BuildStep::Palm, {{}, Slip::PalmOff, wayOf(m_palmOff), Cm{rounded6(off)}, {}, 0.0, {}},
+        m_writer.slip(BuildStep::Palm, offBy(Slip::PalmOff, m_palmOff),
                       with(slid(m_wanted, m_wanted.palm + m_palmOff)));
     }
     void gradeIndex()
@@ -90,21 +90,16 @@ private:
         if (m_short)
             turned.palm = m_hers.palm;
         m_writer.slip(BuildStep::IndexFinger,
-                      {{},
-                       isOnCrest() ? Slip::IndexOnCrest : Slip::IndexOff,
-                       wayOf(m_indexOff),
-                       Cm{rounded6(length(m_indexOff))},
-                       {},
-                       0.0,
-                       {}},
-                      with(turned));
+                      offBy(isOnCrest() ? Slip::IndexOnCrest : Slip::IndexOff, m_indexOff), with(turned));
     }
     void carriedIndex()
     {
         const double off = length(m_indexOff);
         if (off <= m_writer.limit(PolicyKey::BuildIndex) + kBorderTolerance)
             return m_writer.right(BuildStep::IndexFinger);
-        m_writer.carried(BuildStep::IndexFinger, wayOf(m_indexOff), Cm{rounded6(off)});
+        m_writer.carried(BuildStep::IndexFinger,
+                         waysOn(m_writer.target(), m_wanted.palm, m_wanted.palm + m_indexOff),
+                         Cm{rounded6(off)});
     }
     void gradeMiddle()
     {
@@ -114,7 +109,8 @@ private:
         FreeHand closed = m_wanted;
         closed.opening = m_hers.opening;
         m_writer.slip(BuildStep::MiddleFinger,
-                      {{}, Slip::FingersClosed, {}, {}, Degrees{rounded6(opening)}, 0.0, {}}, with(closed));
+                      {{}, Slip::FingersClosed, {}, {}, {}, Degrees{rounded6(opening)}, 0.0, {}},
+                      with(closed));
     }
     [[nodiscard]] bool isOnCrest() const
     {
@@ -159,14 +155,7 @@ void gradeMedians(StepWriter& writer)
         }
         const Point wanted = *writer.flawless().point(worst.first);
         writer.slip(BuildStep::Corners,
-                    {{},
-                     worst.second,
-                     directionOn(writer.target(), wanted, *writer.hers().point(worst.first)),
-                     Cm{rounded6(most)},
-                     {},
-                     0.0,
-                     {}},
-                    alone);
+                    writer.offPlace(worst.second, wanted, *writer.hers().point(worst.first)), alone);
     }
     double uneven = 0.0;
     Build alone = writer.flawless();
@@ -178,7 +167,7 @@ void gradeMedians(StepWriter& writer)
     }
     if (uneven <= writer.limit(PolicyKey::BuildShare) + kBorderTolerance)
         return writer.right(BuildStep::Medians);
-    writer.slip(BuildStep::Medians, {{}, Slip::MedianUneven, {}, {}, {}, uneven, {}}, alone);
+    writer.slip(BuildStep::Medians, {{}, Slip::MedianUneven, {}, {}, {}, {}, uneven, {}}, alone);
 }
 
 }  // namespace hip_grade_detail

@@ -39,6 +39,7 @@ void gradeEnds(StepWriter& writer)
                 {{},
                  topFirst ? Slip::TopOff : Slip::BottomOff,
                  off > 0.0 ? Direction::High : Direction::Low,
+                 {},
                  Cm{rounded6(std::abs(off))},
                  {},
                  0.0,
@@ -64,10 +65,16 @@ void gradeThirds(StepWriter& writer)
     for (const Handle line : {Handle::UpperLine, Handle::LowerLine})
         alone.point(line) = lerp(*alone.point(Handle::ThighTop), *alone.point(Handle::ThighBottom),
                                  lineShare(writer.hers(), writer.target(), line));
-    writer.slip(
-        BuildStep::Thirds,
-        {{}, Slip::ThirdsUneven, worse > 0.0 ? Direction::Low : Direction::High, {}, {}, std::abs(worse), {}},
-        alone);
+    writer.slip(BuildStep::Thirds,
+                {{},
+                 Slip::ThirdsUneven,
+                 worse > 0.0 ? Direction::Low : Direction::High,
+                 {},
+                 {},
+                 {},
+                 std::abs(worse),
+                 {}},
+                alone);
 }
 
 void gradeLine(StepWriter& writer, BuildStep step, Slip slip, Handle line)
@@ -81,6 +88,7 @@ void gradeLine(StepWriter& writer, BuildStep step, Slip slip, Handle line)
                 {{},
                  slip,
                  off > 0.0 ? Direction::Forward : Direction::Back,
+                 {},
                  Cm{rounded6(std::abs(off))},
                  {},
                  0.0,
@@ -102,7 +110,7 @@ void gradeThighBuild(StepWriter& writer)
         return writer.right(BuildStep::Cell);
     Build alone = writer.flawless();
     alone.cell = writer.hers().cell;
-    writer.slip(BuildStep::Cell, {{}, Slip::WrongCell, {}, {}, {}, 0.0, {}}, alone);
+    writer.slip(BuildStep::Cell, {{}, Slip::WrongCell, {}, {}, {}, {}, 0.0, {}}, alone);
 }
 
 }  // namespace fb

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/grade/build_grade.h"
+#include "core/grade/flag_grade.h"
 
 namespace fb {
 
@@ -20,9 +21,11 @@ public:
 
     void right(BuildStep step);
     // Right in itself, but taken along by an earlier slip.
-    void carried(BuildStep step, Direction direction, Cm amount);
+    void carried(BuildStep step, Ways ways, Cm amount);
     // A slip with what makes it up; `alone` is the flawless build but for this slip.
     void slip(BuildStep step, BuildStepGrade what, const Build& alone);
+    // What makes up a place that is off: how far, and which way hers lies from the wanted one.
+    [[nodiscard]] BuildStepGrade offPlace(Slip slip, Point wanted, Point hers) const;
     // A handle against its flawless place: right within the limit, else a slip in cm and direction, with
     // the flawless build but for that handle as its effect.
     void place(BuildStep step, Slip slip, Handle handle, double limit);

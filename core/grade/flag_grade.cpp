@@ -3,10 +3,14 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace fb {
 
 namespace flag_detail {
+
+// Of the greater part of a way: a lesser part that is told too. Less is within a hand's own slant.
+constexpr double kAslant = 0.5;
 
 double awayFrom(const Target& target, Landmark landmark, Point at)
 {
@@ -50,7 +54,7 @@ public:
 
     [[nodiscard]] FlagGrade graded(Landmark asked) const
     {
-        FlagGrade grade{asked, FlagVerdict::Missing, {}, {}, Direction::None, {}};
+        FlagGrade grade{asked, FlagVerdict::Missing, {}, {}, Direction::None, Direction::None, {}};
         const auto named = std::ranges::find(m_flags, asked, &Flag::name);
         if (named != m_flags.end()) {
             measure(grade, *named);
@@ -75,7 +79,9 @@ private:
         const Point place = placeOf(m_target, grade.asked)->nearest(flag.at);
         grade.flag = flag;
         grade.distance = Cm{rounded6(distance(place, flag.at))};
-        grade.direction = directionOn(m_target, place, flag.at);
+        const Ways ways = waysOn(m_target, place, flag.at);
+        grade.direction = ways.first;
+        grade.second = ways.second;
     }
     [[nodiscard]] FlagVerdict within(double away) const
     {
@@ -97,15 +103,23 @@ private:
 
 }  // namespace flag_detail
 
-Direction directionOn(const Target& target, Point a, Point b)
+Ways waysOn(const Target& target, Point a, Point b)
 {
     const Point way = target.toSkin(b) - target.toSkin(a);
-    if (std::max(std::abs(way.x), std::abs(way.y)) <= kBorderTolerance)
-        return Direction::None;
-    if (std::abs(way.y) >= std::abs(way.x))
-        return way.y > 0.0 ? Direction::High : Direction::Low;
-    return way.x > 0.0 ? Direction::Forward : Direction::Back;
+    const double along = std::abs(way.y);
+    const double across = std::abs(way.x);
+    if (std::max(along, across) <= kBorderTolerance)
+        return {};
+    Ways ways{way.y > 0.0 ? Direction::High : Direction::Low,
+              way.x > 0.0 ? Direction::Forward : Direction::Back};
+    if (along < across)
+        std::swap(ways.first, ways.second);
+    if (std::min(along, across) < flag_detail::kAslant * std::max(along, across))
+        ways.second = Direction::None;
+    return ways;
 }
+
+Direction directionOn(const Target& target, Point a, Point b) { return waysOn(target, a, b).first; }
 
 std::vector<FlagGrade> gradeFlags(const Target& target, const Policy& policy, std::span<const Flag> flags)
 {

@@ -38,6 +38,7 @@ struct FlagGrade {
     // Straight across the picture from the flag to the landmark, cm, and the way the flag lies off.
     Cm distance;
     Direction direction{};
+    Direction second{};  // of a flag that lies aslant (see Ways)
     // Off: the bony point that lies there instead, if any.
     std::optional<Landmark> really;
 };
@@ -46,7 +47,16 @@ struct FlagGrade {
 [[nodiscard]] std::vector<FlagGrade> gradeFlags(const Target& target, const Policy& policy,
                                                 std::span<const Flag> flags);
 
-// The way b lies from a on the body, the greater part of it: High to the head, Forward to the front.
+// The way from one place to another on the body, in its two parts: High to the head, Forward to the front.
+struct Ways {
+    Direction first = Direction::None;   // the greater part
+    Direction second = Direction::None;  // the lesser, where it is at least half as much
+
+    friend bool operator==(const Ways&, const Ways&) = default;
+};
+
+[[nodiscard]] Ways waysOn(const Target& target, Point a, Point b);
+// The greater part alone.
 [[nodiscard]] Direction directionOn(const Target& target, Point a, Point b);
 
 [[nodiscard]] std::string_view wordOf(FlagVerdict verdict);

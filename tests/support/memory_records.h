@@ -167,8 +167,8 @@ public:
             if (trouble)
                 return then(tl::unexpected(*trouble));
             const MemoryEntry& entry = kept.at(checkOff);
-            then(CheckOffOnFile{lineOf(entry), entry.open.sheet, entry.open.order, entry.open.events,
-                                QStringLiteral("31eeae30572c14b1dd7e221d391ba36e"), 7});
+            then(CheckOffOnFile{lineOf(entry), entry.open.begunAt, entry.open.sheet, entry.open.order,
+                                entry.open.events, QStringLiteral("31eeae30572c14b1dd7e221d391ba36e"), 7});
         });
     }
     void write(ExportKind, const QString&, const QString& file, const std::shared_ptr<LongWork>& work,

@@ -74,6 +74,7 @@ public:
         file.line.student = sample.student;
         file.line.attempt = 2;
         file.line.at = QDateTime(QDate(2026, 11, 29), QTime(14, 5), Qt::UTC);
+        file.begunAt = QDateTime(QDate(2026, 11, 29), QTime(13, 41), Qt::UTC);
         file.line.outcome = m_run.result().decision.outcome;
         file.line.rating = sample.rating;
         file.line.assessor = QStringLiteral("Ines Valdemar");

@@ -46,6 +46,16 @@ TEST(PlaqueTest, ItKeepsClearOfWhatIsTakenWhereItCan)
         placeBeside(thingAt(250, 200), kSize, kPaper, all, Qt::LeftToRight).intersects(thingAt(250, 200)));
 }
 
+TEST(PlaqueTest, WhereItCannotKeepClearItHidesTheLeast)
+{
+    // Beside, above and below all is taken; to the lower left a strip is free.
+    const QVector<QRectF> taken{QRectF(275, 100, 235, 310), QRectF(10, 185, 220, 40),
+                                QRectF(190, 100, 120, 75), QRectF(210, 225, 80, 80)};
+    const QRectF box = placeBeside(thingAt(250, 200), kSize, kPaper, taken, Qt::LeftToRight);
+    for (const QRectF& other : taken)
+        EXPECT_FALSE(box.intersects(other) && other.width() > 100) << other.x();
+}
+
 TEST(PlaqueTest, LongWordsAreBrokenIntoLines)
 {
     const QFont font = fontOf(Type::Body, 1.0);

@@ -4,6 +4,7 @@
 
 #include <QPainter>
 
+#include "app/canvas/scene_layer.h"
 #include "tests/support/sample_picture.h"
 
 namespace tool_painter_test {
@@ -114,6 +115,25 @@ TEST(ToolPainterTest, WordsOfAPressKeepClearOfFlags)
     made.tools.flags = {
         {made.frame.toCm({before.right() - 25, made.frame.toWidget({0, 0}).y() + 10}), "Acromion", {}}};
     EXPECT_LT(toolsBox(made).right(), before.right() - 5);
+}
+
+TEST(ToolPainterTest, WordsOfAPressKeepClearOfTheNamesOfFlags)
+{
+    PlateFace made = face();
+    made.tools.flags = {{{1, 0}, "Greater trochanter", {}}};
+    const QVector<QRectF> names = labelBoxes(made);
+    ASSERT_EQ(names.size(), 1);
+    for (const QPointF at : {QPointF(2, 0), QPointF(3, 1), QPointF(-3, 0), QPointF(4, -1)}) {
+        made.tools.press = press(at);
+        const QRectF ring = pressedBox(made);
+        if (ring.intersects(names[0]))
+            continue;
+        PlateFace bare = made;
+        bare.tools.press.reset();
+        const QImage without = painted(bare);
+        const QImage with = painted(made);
+        EXPECT_EQ(without.copy(names[0].toRect()), with.copy(names[0].toRect())) << at.x();
+    }
 }
 
 TEST(ToolPainterTest, WhatIsLaidLiesUnderTheScene)

@@ -217,6 +217,38 @@ TEST(ClosingPageTest, ALastAttemptIsSignedByTwo)
     EXPECT_EQ(closing.state().signedOff->assessors.size(), 2U);
 }
 
+TEST(ClosingPageTest, OfTwoWhoSignTheOneWithTheWrongPinTypesItAgain)
+{
+    ManikinRun::Plan plan;
+    plan.second = true;
+    Closing closing(plan);
+    ASSERT_TRUE(closing.isOpen);
+    closing.key(Qt::Key_2);
+    const auto fields = closing.page.findChildren<PinField*>();
+    fields[0]->choose(1);
+    fields[1]->choose(2);
+    const auto pin = [&](const char* which) { return closing.find<QLineEdit>(which); };
+    const QString right = QLatin1String(ManikinRun::kPin);
+    for (const int wrong : {1, 0}) {
+        const std::array names{"firstPin", "secondPin"};
+        for (int i = 0; i < 2; ++i) {
+            pin(names[static_cast<std::size_t>(i)])->setFocus();
+            pin(names[static_cast<std::size_t>(i)])->clear();
+            closing.type(i == wrong ? QStringLiteral("000000") : right);
+        }
+        QTest::mouseClick(closing.find<QPushButton>("sign"), Qt::LeftButton);
+        EXPECT_FALSE(closing.state().signedOff.has_value());
+        const QString told = closing.text("signFault");
+        EXPECT_TRUE(told.contains(fields[wrong]->assessorName())) << told.toStdString();
+        EXPECT_TRUE(pin(names[static_cast<std::size_t>(wrong)])->text().isEmpty());
+        EXPECT_TRUE(pin(names[static_cast<std::size_t>(wrong)])->hasFocus());
+        EXPECT_EQ(pin(names[static_cast<std::size_t>(1 - wrong)])->text(), right) << "the other one stays";
+    }
+    closing.type(right);
+    QTest::mouseClick(closing.find<QPushButton>("sign"), Qt::LeftButton);
+    EXPECT_TRUE(closing.state().signedOff.has_value());
+}
+
 TEST(ClosingPageTest, WhereNobodyIsEnrolledTheFirstAssessorIsAndSigns)
 {
     ManikinRun::Plan plan;

@@ -84,7 +84,12 @@ TEST(DeskColumnTest, WithoutASheetItSaysSo)
 {
     DeskColumn column;
     column.show();
-    column.showState({});
+    CheckOffState state;
+    column.showState(state);
+    EXPECT_TRUE(column.findChild<QLabel*>(QStringLiteral("sheetWords"))->text().isEmpty())
+        << "while nothing is read it is not known";
+    state.ready = true;
+    column.showState(state);
     EXPECT_FALSE(column.findChild<QComboBox*>(QStringLiteral("sheets"))->isVisible());
     EXPECT_TRUE(column.findChild<QLabel*>(QStringLiteral("sheetTitle"))->text().isEmpty());
     EXPECT_TRUE(column.findChild<QLabel*>(QStringLiteral("sheetWords"))

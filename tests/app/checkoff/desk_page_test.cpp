@@ -3,14 +3,18 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QComboBox>
 #include <QElapsedTimer>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QTableView>
 
 #include "app/checkoff/pin_dialog.h"
 #include "app/checkoff/reason_dialog.h"
+#include "app/checkoff/student_dialog.h"
+#include "app/sheets/sheet_dialog.h"
 #include "tests/support/check_off_run.h"
 #include "tests/support/layout_audit.h"
 
@@ -147,6 +151,9 @@ TEST(DeskPageTest, WhatStandsOpenComesFirst)
     page.show();
     run.open(again);
     EXPECT_FALSE(page.findChild<QPushButton*>(QStringLiteral("start"))->isEnabled());
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+    page.focusFirst();
+    EXPECT_EQ(QApplication::focusWidget(), page.findChild<QPushButton*>(QStringLiteral("goOnOpen")));
     EXPECT_TRUE(page.findChild<QLabel*>(QStringLiteral("chosenStanding"))
                     ->text()
                     .contains(QStringLiteral("still open")));
@@ -170,6 +177,10 @@ TEST(DeskPageTest, AnEmptyStoreOffersTheSampleAndAnImport)
     page.show();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
     EXPECT_FALSE(page.isEnabled()) << "nothing is read yet";
+    for (const char* untold : {"chosenStanding", "studentCount", "sheetWords"})
+        EXPECT_TRUE(page.findChild<QLabel*>(QLatin1String(untold))->text().isEmpty()) << untold;
+    for (const char* shut : {"start", "noShow", "editStudent"})
+        EXPECT_FALSE(page.findChild<QPushButton*>(QLatin1String(shut))->isEnabled()) << shut;
     presenter.useLibrary(wholeLibrary(), wholeLibrary()->defaultPolicy(), QStringLiteral("{}"));
     presenter.openDesk();
     EXPECT_TRUE(page.findChild<QLabel*>(QStringLiteral("noStudentsTitle"))->isVisible());
@@ -185,7 +196,7 @@ TEST(DeskPageTest, AnEmptyStoreOffersTheSampleAndAnImport)
 
 TEST(DeskPageTest, OnceThereAreAssessorsOnlyTheyChangeSheetAndRoster)
 {
-    for (const char* name : {"editSheet", "importRoster"}) {
+    for (const char* name : {"editSheet", "importRoster", "editStudent"}) {
         DeskRun run;
         ASSERT_TRUE(run.isReady);
         QTest::mouseClick(run.find(name), Qt::LeftButton);
@@ -199,6 +210,55 @@ TEST(DeskPageTest, OnceThereAreAssessorsOnlyTheyChangeSheetAndRoster)
         ASSERT_EQ(run.page.findChildren<QDialog*>().size(), 1) << name;
         EXPECT_EQ(run.page.findChild<PinDialog*>(), nullptr) << name;
     }
+}
+
+TEST(DeskPageTest, WhatIsAgreedWithAStudentIsChangedBehindThePin)
+{
+    DeskRun run;
+    ASSERT_TRUE(run.isReady);
+    run.presenter->chooseStudent(QStringLiteral("S-3"));
+    QTest::mouseClick(run.find("editStudent"), Qt::LeftButton);
+    auto* pin = run.page.findChild<PinDialog*>();
+    ASSERT_NE(pin, nullptr);
+    auto* who = pin->findChild<QComboBox*>("guardWho");
+    who->setFocus();
+    QTest::keyClick(who, Qt::Key_Home);
+    QTest::keyClicks(pin->findChild<QLineEdit*>("guardPin"), QLatin1String(DeskRun::kPin));
+    QTest::mouseClick(pin->findChild<QPushButton*>("pinOpen"), Qt::LeftButton);
+    auto* dialog = run.page.findChild<StudentDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    EXPECT_TRUE(dialog->findChild<QLabel*>("studentName")->text().contains(QStringLiteral("Castellanos")));
+    auto* extra = dialog->findChild<QSpinBox*>("studentExtra");
+    extra->setFocus();
+    extra->selectAll();
+    QTest::keyClicks(extra, QStringLiteral("25"));
+    QTest::mouseClick(dialog->findChild<QPushButton*>("studentSave"), Qt::LeftButton);
+    EXPECT_EQ(run.records.students[2].extraPercent, 25);
+    EXPECT_EQ(run.records.students[2].id, QStringLiteral("S-3"));
+    EXPECT_EQ(run.state().chosenStudent, QStringLiteral("S-3")) << "who was chosen stays so";
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&run.page));
+    EXPECT_EQ(QApplication::focusWidget(), run.find<QTableView>("students"));
+    run.type("nobody of that name");
+    EXPECT_FALSE(run.find("editStudent")->isEnabled()) << "nobody is shown as chosen";
+}
+
+TEST(DeskPageTest, AfterASheetWasEditedTheKeysAreBackOnTheDesk)
+{
+    DeskRun run;
+    ASSERT_TRUE(run.isReady);
+    run.records.people.clear();
+    run.presenter->openDesk();
+    run.find("editSheet")->setFocus();
+    run.records.waits = true;  // while it is kept, what was pressed is disabled
+    QTest::mouseClick(run.find("editSheet"), Qt::LeftButton);
+    auto* dialog = run.page.findChild<SheetDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    QTest::mouseClick(dialog->findChild<QPushButton*>("useSheet"), Qt::LeftButton);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    run.records.answerAll();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&run.page));
+    EXPECT_EQ(QApplication::focusWidget(), run.find<QTableView>("students"));
 }
 
 TEST(DeskPageTest, NothingIsCutOffAndEverythingHasAName)

@@ -46,7 +46,32 @@ TEST(PanePainterTest, SharpIsWhatTheInkWorkerPaints)
     ink.layers = job.layers;
     PaneJob bare = job;
     bare.pane.look.hand.reset();
+    bare.pane.look.bones.clear();
     EXPECT_EQ(PanePainter().sharp(bare, kNever)->image, paintedImage(ink, ReadyInk(*ink.picture), kNever));
+}
+
+TEST(PanePainterTest, BonesThatAreFoundLieUnderTheSkinAndGoWithIt)
+{
+    PaneJob bare = handJob();
+    bare.pane.look.hand.reset();
+    bare.pane.look.bones.clear();
+    PaneJob found = bare;
+    found.pane.look.bones = {"bone.pelvis.ilium"};
+    EXPECT_FALSE(sameDrawing(bare, found));
+    PanePainter painter;
+    const QImage soonBare = painter.quick(bare).image.copy();
+    EXPECT_FALSE(differs(soonBare, painter.quick(found).image).isEmpty()) << "soon as well";
+    const QImage without = painter.sharp(bare, kNever)->image.copy();
+    const QImage with = painter.sharp(found, kNever)->image.copy();
+    const QRect box = differs(without, with);
+    EXPECT_GT(box.width() * box.height(), 1000);
+    EXPECT_LT(box.width(), with.width()) << "nowhere but where the bone lies";
+    EXPECT_EQ(painter.sharp(bare, kNever)->image, without) << "gone again";
+    EXPECT_FALSE(painter.isSlow(found)) << "the body is there: bones are laid on it at once";
+    for (PaneJob* each : {&bare, &found})
+        each->layers.remove(Layer::Skin);
+    EXPECT_EQ(painter.sharp(bare, kNever)->image.copy(), painter.sharp(found, kNever)->image)
+        << "without skin they are seen anyway";
 }
 
 TEST(PanePainterTest, AHandLiesWhereItsPoseSaysAndNowhereElse)

@@ -9,6 +9,7 @@
 #include <QSlider>
 
 #include "app/demonstrate/audience_window.h"
+#include "app/lecture/lecture_look.h"
 #include "tests/support/layout_audit.h"
 #include "tests/support/pseudo_translator.h"
 #include "tests/support/speaker_sample.h"

@@ -47,6 +47,31 @@ TEST(ByHandPlateTest, AFlagThatMissedItsBoneDoesNotTakeTheBoneOutOfSight)
     }
 }
 
+TEST(ByHandPlateTest, AGradedFlagBesideItsLandmarkIsToldFromTheLandmark)
+{
+    const QString name = landmarkName(Landmark::AnteriorSuperiorIliacSpine);
+    for (const double off : {0.3, 2.5}) {
+        HandRun hand(Convention::VentroglutealHand);
+        hand.learner.plant();
+        const Point spine =
+            placeOf(*hand.state().target, Landmark::AnteriorSuperiorIliacSpine).value().points.front();
+        hand.learner.hand().feel(pointOf(spine + Point{0.0, -off}));
+        hand.learner.hand().plant(name);
+        hand.learner.build();
+        hand.learner.hand().goTo(ByHandStage::Marking);
+        hand.learner.grade();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return hand.state().picture != nullptr; }, 20000));
+        PlateView plate;
+        plate.resize(600, 600);
+        plate.setPicture(hand.state().picture);
+        showHands(plate, hand.state());
+        bool told = false;
+        for (const SpokenItem& item : plate.spokenItems())
+            told = told || item.words.contains(QStringLiteral("Your flag: ") + name);
+        EXPECT_EQ(told, off > 1.0) << off;
+    }
+}
+
 TEST(ByHandPlateTest, FlagsAreSpokenOfByTheNameTheyWereGiven)
 {
     HandRun hand(Convention::DeltoidHalfway);

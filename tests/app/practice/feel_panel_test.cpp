@@ -25,9 +25,11 @@ TEST(FeelPanelTest, TellsWhatIsFeltAndThatNothingIs)
     panel.showState(hand.state());
     auto* felt = panel.findChild<QLabel*>("felt");
     const QString nothing = felt->text();
+    EXPECT_TRUE(felt->isHidden()) << "before the first press the name has the room";
     hand.learner.press(Landmark::GreaterTrochanter);
     panel.showFelt(hand.state());
     EXPECT_EQ(felt->text(), feelName(*hand.now().feel));
+    EXPECT_FALSE(felt->isHidden());
     hand.learner.hand().feel({500.0, 500.0});
     panel.showFelt(hand.state());
     EXPECT_NE(felt->text(), nothing);

@@ -9,7 +9,7 @@
 
 #include "app/words/fault_words.h"
 
-namespace fb::test::notice_test {
+namespace fb::test::notice_tests {
 
 TEST(NoticeTest, ShowsOneSentenceUntilItIsPutAway)
 {
@@ -27,4 +27,20 @@ TEST(NoticeTest, ShowsOneSentenceUntilItIsPutAway)
     EXPECT_TRUE(notice.isHidden());
 }
 
-}  // namespace fb::test::notice_test
+TEST(NoticeTest, IsAnnouncedOnceToAScreenReader)
+{
+    Notice notice;
+    QSignalSpy spoke(&notice, &Notice::spoke);
+    const Fault fault{Problem::SeedNotANumber, {}, "twelve", 0.0, 0.0};
+    notice.showFault(std::nullopt);
+    EXPECT_EQ(spoke.count(), 0) << "nothing is said of nothing";
+    notice.showFault(fault);
+    notice.showFault(fault);
+    ASSERT_EQ(spoke.count(), 1) << "once, however often the page is shown anew";
+    EXPECT_EQ(spoke[0].front().toString(), sentenceOf(fault));
+    notice.showFault(std::nullopt);
+    notice.showFault(fault);
+    EXPECT_EQ(spoke.count(), 2) << "put away, it is news again";
+}
+
+}  // namespace fb::test::notice_tests

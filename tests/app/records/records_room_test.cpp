@@ -4,7 +4,10 @@
 
 #include <QPushButton>
 #include <QToolButton>
+#include <QTranslator>
 
+#include "tests/support/layout_audit.h"
+#include "tests/support/pseudo_translator.h"
 #include "tests/support/sample_records.h"
 
 namespace fb::test::records_room_test {
@@ -54,6 +57,29 @@ TEST(RecordsRoomTest, LockShutsItAtOnce)
     EXPECT_EQ(open.state().gate, RecordsGate::Locked);
     EXPECT_EQ(open.window.findChild<RecordsRoom*>(), nullptr);
     EXPECT_EQ(QApplication::focusWidget(), open.find("gatePin"));
+}
+
+TEST(RecordsRoomTest, EveryAreaHasRoomWithLargeLettersInAWordyLanguage)
+{
+    QTranslator spanish;
+    ASSERT_TRUE(spanish.load(QStringLiteral(":/i18n/fingerbreadth_es.qm")));
+    PseudoTranslator wordy;
+    for (QTranslator* language : std::initializer_list<QTranslator*>{&spanish, &wordy}) {
+        QCoreApplication::installTranslator(language);
+        SampleRecords records;
+        (void)records.signedOne(0, {}, Seen::NotDone);
+        constexpr QSize kSize{1280, 722};
+        RecordsWindow open(records, PaletteKind::Light, 1.5, kSize);
+        open.unlock();
+        for (const char* area : {"areaBoard", "areaCheckOffs", "areaLog", "areaAssessors"}) {
+            open.click(area);
+            EXPECT_EQ(layoutFaults(open.window), QStringList()) << area;
+            EXPECT_LE(open.window.minimumSizeHint().width(), kSize.width()) << area;
+            EXPECT_EQ(open.window.width(), kSize.width()) << area << ": the window had to grow";
+        }
+        QCoreApplication::removeTranslator(language);
+    }
+    applyStyle(*qApp, schemeOf(PaletteKind::Light), 1.0);
 }
 
 }  // namespace fb::test::records_room_test

@@ -35,6 +35,7 @@ TEST(RemediationPanelTest, IsSignedWithAPinByKeyboardAlone)
     EXPECT_EQ(records.kept.at(id).remediation, QStringLiteral("Asked for two identifiers"));
     EXPECT_EQ(open.find<QLabel>("practiceDone")->text(), QStringLiteral("Signed: Asked for two identifiers"));
     EXPECT_FALSE(open.find("practiceWhat")->isVisible());
+    EXPECT_EQ(QApplication::focusWidget(), open.find("practiceDone")) << "the keys stay where it was signed";
 }
 
 TEST(RemediationPanelTest, IsNotThereAfterAPass)

@@ -46,6 +46,23 @@ TEST(SheetFlowTest, AHeadingNeverStandsAloneAtTheFoot)
     EXPECT_EQ(tops({block(80), block(5, 0, true), block(5, 0, true), block(11)}, 100.0), "0 | 0 5 10");
 }
 
+TEST(SheetFlowTest, TheLastLinesStayWithWhatComesAfterThem)
+{
+    std::vector<SheetBlock> lines{block(40), block(10), block(10), block(10), block(10)};
+    std::vector<SheetBlock> parted = lines;
+    parted.push_back(block(30));
+    EXPECT_EQ(tops(parted, 100.0), "0 40 50 60 70 | 0");
+    lastLinesStay(lines);
+    lines.push_back(block(30));
+    EXPECT_EQ(tops(lines, 100.0), "0 40 | 0 10 20 30");
+    std::vector<SheetBlock> plates{block(10), block(300)};
+    lastLinesStay(plates);
+    EXPECT_FALSE(plates[0].staysWithNext || plates[1].staysWithNext) << "a plate is not carried over";
+    std::vector<SheetBlock> none;
+    lastLinesStay(none);
+    EXPECT_TRUE(none.empty());
+}
+
 TEST(SheetFlowTest, ABlockHigherThanAPageStandsOnOneOfItsOwn)
 {
     EXPECT_EQ(tops({block(10), block(300), block(10)}, 100.0), "0 | 0 | 0");

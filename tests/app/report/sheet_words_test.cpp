@@ -48,6 +48,14 @@ TEST(SheetWordsTest, WhoAndWhichSheetAndAttemptAreTold)
     EXPECT_EQ(words.about, QStringLiteral("Student id S-1042, section B"));
     EXPECT_EQ(fact(words.facts, "Sheet"), QStringLiteral("Intramuscular injection, second year"));
     EXPECT_EQ(fact(words.facts, "Attempt"), QStringLiteral("2 of 3"));
+    const QLocale locale;
+    const auto told = [&](QTime utc) {
+        const QDateTime local = QDateTime(QDate(2026, 11, 29), utc, Qt::UTC).toLocalTime();
+        return locale.toString(local.date(), QLocale::LongFormat) + QStringLiteral(", ") +
+               locale.toString(local.time(), QLocale::ShortFormat);
+    };
+    EXPECT_EQ(fact(words.facts, "Begun"), told({13, 41}));
+    EXPECT_EQ(fact(words.facts, "Signed"), told({14, 5}));
     EXPECT_EQ(fact(words.facts, "Extra time agreed"), QStringLiteral("25 %"));
     EXPECT_TRUE(fact(words.facts, "Time on the manikin").endsWith(QStringLiteral("of 12:30")))
         << fact(words.facts, "Time on the manikin").toStdString();

@@ -6,6 +6,7 @@
 #include <QComboBox>
 #include <QFile>
 #include <QLabel>
+#include <QLocale>
 #include <QPushButton>
 #include <QTableView>
 #include <QTemporaryDir>
@@ -166,6 +167,7 @@ TEST(RosterDialogTest, NothingToSaveIsNothingToImport)
 TEST(RosterDialogTest, ALongListShowsItsFirstRowsAndSaysSo)
 {
     using roster_dialog_test::OpenRoster;
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
     QByteArray text = "id,name\n";
     for (int i = 0; i < 1200; ++i)
         text += QByteArray::number(i) + ",Ana Ruiz\n";

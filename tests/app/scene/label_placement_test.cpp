@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QLineF>
+#include <algorithm>
 
 #include "app/look/type.h"
 #include "core/basics/seed_stream.h"
@@ -155,6 +156,54 @@ TEST(LabelPlacementTest, ListedNamesStandUnderOneAnotherWithoutLeaders)
         EXPECT_GT(placed[i].box.top(), i > 0 ? placed[i - 1].box.top() : 0.0);
     }
     expectApartOnPaper(placed, kPaper);
+}
+
+TEST(LabelPlacementTest, WithoutRoomForAllOfThemNoneLiesOverAnother)
+{
+    const QRectF small(0, 0, 260, 150);
+    QVector<LabelAsk> asks;
+    for (int i = 0; i < 14; ++i) {
+        asks.push_back(name(QString("Landmark number %1").arg(i), {100.0 + i, 20.0 + 8 * i}));
+        asks.push_back({LabelKind::Listed, QString("Name %1").arg(i), fontOf(Type::PlateLabel, 1.0), {}});
+    }
+    const auto placed = placeLabels(asks, small);
+    ASSERT_EQ(placed.size(), asks.size());
+    expectApartOnPaper(placed, small);
+    EXPECT_TRUE(std::ranges::any_of(placed, [](const PlacedLabel& label) { return !label.box.isEmpty(); }));
+}
+
+TEST(LabelPlacementTest, TheOneFreePlaceIsFoundWhereverItIs)
+{
+    const QSizeF size = placeLabels({name("Acromion", {450, 350})}, kPaper)[0].box.size();
+    const QRectF hole(QPointF(701.3, 37.7), size + QSizeF(9, 3));
+    const QVector<QRectF> taken{QRectF(0, 0, 900, hole.top()), QRectF(0, hole.bottom(), 900, 700),
+                                QRectF(0, 0, hole.left(), 700),
+                                QRectF(QPointF(hole.right(), 0), QPointF(900, 700))};
+    EXPECT_TRUE(hole.contains(placeLabels({name("Acromion", {450, 350})}, kPaper, taken)[0].box));
+}
+
+TEST(LabelPlacementTest, ANameStandsInTheNearerColumn)
+{
+    LabelShyness shyness;
+    shyness.body = {QRectF(330, 0, 260, 700)};
+    QVector<LabelAsk> asks;
+    for (int i = 0; i < 4; ++i)
+        asks.push_back(name("Lateral femoral condyle", {520.0 + 15 * i, 100.0 + 120 * i}));
+    for (const PlacedLabel& label : placeLabels(asks, kPaper, {}, shyness))
+        EXPECT_GT(label.box.left(), 590);
+}
+
+TEST(LabelPlacementTest, AColumnThatIsFullLeavesTheRestToTheOther)
+{
+    QVector<LabelAsk> asks{name("Far left", {200, 350})};
+    for (int i = 0; i < 40; ++i)
+        asks.push_back(name(QString("Name %1").arg(i), {500.0 + i, 300.0 + i}));
+    const auto placed = placeLabels(asks, kPaper);
+    for (const PlacedLabel& label : placed)
+        EXPECT_FALSE(label.box.isEmpty());
+    expectApartOnPaper(placed, kPaper);
+    EXPECT_TRUE(std::any_of(placed.begin() + 1, placed.end(),
+                            [](const PlacedLabel& label) { return label.box.right() < 300; }));
 }
 
 TEST(LabelPlacementTest, SameAskSamePlace)

@@ -50,4 +50,27 @@ TEST(LabelRoomTest, ALeaderEndsOnTheAreaEvenWhereItsMiddleIsHollow)
     EXPECT_EQ(placeOn(kSquare, QRectF(0, 0, 100, 300)), QPointF(50, 100));
 }
 
+TEST(LabelRoomTest, AFreePlaceIsFoundNearTheWishElseWhereverItIs)
+{
+    const QRectF paper(0, 0, 300, 200);
+    const QRectF wish(120, 90, 60, 20);
+    EXPECT_EQ(freePlace(wish, paper, {}, 4.0), wish);
+    const auto beside = freePlace(wish, paper, {wish}, 4.0);
+    ASSERT_TRUE(beside.has_value());
+    EXPECT_TRUE(isFreeOf(*beside, {wish}, 4.0));
+    EXPECT_EQ(beside->left(), wish.left());
+    const QRectF hole(230.7, 3.3, 69.3, 23.0);
+    const QVector<QRectF> taken{QRectF(0, 0, hole.left(), 200), QRectF(0, hole.bottom(), 300, 200),
+                                QRectF(0, 0, 300, hole.top())};
+    const auto found = freePlace(wish, paper, taken, 4.0);
+    ASSERT_TRUE(found.has_value());
+    EXPECT_TRUE(hole.contains(*found));
+    EXPECT_FALSE(freePlace(wish, paper, {paper}, 4.0).has_value());
+}
+
+TEST(LabelRoomTest, ABoxIsHeldOnThePaper)
+{
+    EXPECT_EQ(heldOn(QRectF(0, 0, 100, 100), QRectF(90, -5, 20, 10)), QRectF(80, 0, 20, 10));
+}
+
 }  // namespace fb::test::label_room_tests

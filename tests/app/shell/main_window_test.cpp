@@ -237,7 +237,7 @@ TEST(MainWindowTest, TheMenuOfTheViewNamesItsGroups)
 {
     OpenWindow open;
     ASSERT_TRUE(open.isReady);
-    click(open, "viewMenu");
+    QTest::mouseClick(open.find("viewMenu"), Qt::LeftButton);
     auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
     ASSERT_NE(menu, nullptr);
     EXPECT_FALSE(menu->actions().front()->isSeparator()) << "nothing stands above it to part it from";

@@ -122,6 +122,7 @@ TEST(RecordFindTest, OneIsReadBackWithAllItsEvents)
     EXPECT_EQ(read->order.policyText, orderOf({}, {}).policyText);
     EXPECT_EQ(read->chainHead.size(), 64);
     EXPECT_GT(read->chainLength, 0);
+    EXPECT_EQ(read->begunAt, momentAt(1).at) << "begun and signed at one moment here";
     ASSERT_EQ(read->events.back().kind, CheckOffEventKind::Signed);
     CheckOff again({read->sheet.sheet, read->order.seed, read->order.extraPercent});
     for (const CheckOffEvent& event : read->events)

@@ -5,6 +5,7 @@
 #include <QSet>
 
 #include "app/words/check_off_words.h"
+#include "app/words/site_words.h"
 
 namespace fb::test::check_off_words_outcome_test {
 
@@ -88,8 +89,12 @@ TEST(CheckOffWordsTest, EveryReasonIsToldTheDecidingOneFirst)
     EXPECT_TRUE(reasons[0].contains(stepName(ProcedureStep::Allergies)));
     EXPECT_TRUE(reasons[1].contains(stepName(ProcedureStep::Sharps)));
     EXPECT_TRUE(reasons[2].contains(QStringLiteral("wrong patient")));
-    EXPECT_EQ(reasons[3], QStringLiteral("The mark of item 3 is unsafe (Ventrogluteal, either side, from the "
-                                         "side; nothing drawn)."));
+    const CheckOffSetup setup = setupOfThree();
+    ASSERT_FALSE(setup.sheet.items[2].side) << "the sheet leaves it open, the patient has one";
+    const Side drawn = requestsOf(setup.sheet, setup.seed)[2].request.patient.side();
+    EXPECT_EQ(reasons[3], QStringLiteral("The mark of item 3 is unsafe (Ventrogluteal, %1, from the side; "
+                                         "nothing drawn).")
+                              .arg(sideName(drawn)));
     EXPECT_EQ(reasons[4], QStringLiteral("The time on screen was used up."));
     EXPECT_EQ(reasons[5], QStringLiteral("The time on the manikin was used up."));
     EXPECT_EQ(reasons[6], QStringLiteral("The score of 61.2 % does not reach the cut of 80 %."));
@@ -123,6 +128,23 @@ TEST(CheckOffWordsTest, AnAnswerIsToldByDistanceAndDirection)
     EXPECT_EQ(said(0.0, -1.8), QStringLiteral("1.8 cm, too high"));
     EXPECT_EQ(said(1.8, 0.0), QStringLiteral("1.8 cm, too far forward"));
     EXPECT_EQ(said(-1.8, -0.04), QStringLiteral("1.8 cm, too far back"));
+    EXPECT_EQ(said(0.03, -0.03), QStringLiteral("on the ideal point"));
+}
+
+TEST(CheckOffWordsTest, InsideTheRegionNothingIsTooFar)
+{
+    QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom));
+    const auto said = [](double anterior, double distal) {
+        return answerFinding(answered(Site::Deltoid, Verdict::OnTarget, Direction::None, anterior, distal));
+    };
+    EXPECT_EQ(said(1.2, 1.6), QStringLiteral("2.0 cm, forward and down"));
+    EXPECT_EQ(said(1.2, -1.6), QStringLiteral("2.0 cm, forward and up"));
+    EXPECT_EQ(said(-1.2, 1.6), QStringLiteral("2.0 cm, back and down"));
+    EXPECT_EQ(said(-1.2, -1.6), QStringLiteral("2.0 cm, back and up"));
+    EXPECT_EQ(said(0.04, 1.8), QStringLiteral("1.8 cm, down"));
+    EXPECT_EQ(said(0.0, -1.8), QStringLiteral("1.8 cm, up"));
+    EXPECT_EQ(said(1.8, 0.0), QStringLiteral("1.8 cm, forward"));
+    EXPECT_EQ(said(-1.8, -0.04), QStringLiteral("1.8 cm, back"));
     EXPECT_EQ(said(0.03, -0.03), QStringLiteral("on the ideal point"));
 }
 

@@ -5,6 +5,7 @@
 #include <QLocale>
 #include <QRegularExpression>
 #include <QSet>
+#include <utility>
 
 #include "app/words/grade_words.h"
 #include "core/site/locate.h"
@@ -99,17 +100,39 @@ TEST(SlipWordsTest, APlaceIsToldWithItsCentimetresAndItsWay)
 TEST(SlipWordsTest, AWayIsToldOnTheBodyOfEverySite)
 {
     const Cm off{0.8};
-    EXPECT_EQ(awayText(Site::Deltoid, Direction::High, off), QStringLiteral("0.8 cm too high"));
-    EXPECT_EQ(awayText(Site::Deltoid, Direction::Low, off), QStringLiteral("0.8 cm too low"));
-    EXPECT_EQ(awayText(Site::Ventrogluteal, Direction::High, off),
+    EXPECT_EQ(awayText(Site::Deltoid, {Direction::High}, off), QStringLiteral("0.8 cm too high"));
+    EXPECT_EQ(awayText(Site::Deltoid, {Direction::Low}, off), QStringLiteral("0.8 cm too low"));
+    EXPECT_EQ(awayText(Site::Ventrogluteal, {Direction::High}, off),
               QStringLiteral("0.8 cm too far toward the head"));
-    EXPECT_EQ(awayText(Site::VastusLateralis, Direction::High, off),
+    EXPECT_EQ(awayText(Site::VastusLateralis, {Direction::High}, off),
               QStringLiteral("0.8 cm too near the hip"));
-    EXPECT_EQ(awayText(Site::VastusLateralis, Direction::Low, off),
+    EXPECT_EQ(awayText(Site::VastusLateralis, {Direction::Low}, off),
               QStringLiteral("0.8 cm too near the knee"));
-    EXPECT_EQ(awayText(Site::Ventrogluteal, Direction::Forward, off),
+    EXPECT_EQ(awayText(Site::Ventrogluteal, {Direction::Forward}, off),
               QStringLiteral("0.8 cm too far forward"));
-    EXPECT_EQ(awayText(Site::Ventrogluteal, Direction::None, off), QStringLiteral("0.8 cm away"));
+    EXPECT_EQ(awayText(Site::Ventrogluteal, {Direction::None}, off), QStringLiteral("0.8 cm away"));
+}
+
+TEST(SlipWordsTest, APlaceThatIsOffAslantIsToldInBothWaysFrontOrBackFirst)
+{
+    BuildStepGrade step = slipOf(Slip::FingersOff, Direction::Back);
+    step.second = Direction::High;
+    EXPECT_EQ(slipSentence(step, targetOf(Convention::DeltoidFingers)),
+              QStringLiteral("Upper edge of your fingers: 3.1 cm too far back and too high."));
+    std::swap(step.direction, step.second);
+    EXPECT_EQ(slipSentence(step, targetOf(Convention::DeltoidFingers)),
+              QStringLiteral("Upper edge of your fingers: 3.1 cm too far back and too high."));
+    QSet<QString> told;
+    for (const Site site : kSites)
+        for (const Direction across : {Direction::Forward, Direction::Back})
+            for (const Direction along : {Direction::High, Direction::Low}) {
+                const QString text = awayText(site, {along, across}, Cm{0.8});
+                EXPECT_TRUE(text.startsWith(QStringLiteral("0.8 cm too far "))) << text.toStdString();
+                EXPECT_TRUE(text.contains(across == Direction::Forward ? QStringLiteral("forward and to")
+                                                                       : QStringLiteral("back and to")));
+                told << text;
+            }
+    EXPECT_EQ(told.size(), static_cast<qsizetype>(4 * kSites.size()));
 }
 
 TEST(SlipWordsTest, AStepThatWasCarriedAlongIsToldByHowMuch)

@@ -243,10 +243,10 @@ TEST(SweepTest, ItFollowsAnEdgeWhileItIsUnderTheFinger)
     // Back again adds nothing.
     sweep.add(hip.crest, hip.at(hip.crest));
     EXPECT_EQ(sweep.followed().value(), soFar);
-    // Off the edge it stands still; what was followed is still told.
+    // Off the edge nothing is followed, though the press goes on.
     const Point off = hip.crest + Point{-2.0, 0.0};
     sweep.add(off, hip.at(off));
-    EXPECT_EQ(sweep.followed().value(), soFar);
+    EXPECT_EQ(sweep.followed(), Cm{0.0});
     sweep.add(on, hip.at(on));
     EXPECT_EQ(sweep.followed(), Cm{0.0});
 }

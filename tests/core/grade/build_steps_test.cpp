@@ -80,6 +80,22 @@ TEST(BuildStepsTest, ThreeWideFingersReachTooLow)
     EXPECT_NEAR(grade.amount.value(), 6.6, 1e-9);
 }
 
+TEST(BuildStepsTest, APlaceThatIsOffAslantIsOffInTwoWays)
+{
+    Bench arm(Convention::DeltoidFingers);
+    arm.build.fingers->top = arm.build.fingers->top + Point{-3.0, 2.5};
+    const BuildStepGrade fingers = arm.graded(BuildStep::FingersLaid);
+    EXPECT_EQ(fingers.direction, Direction::Back);
+    EXPECT_EQ(fingers.second, Direction::High);
+    EXPECT_NEAR(fingers.amount.value(), 3.905125, 1e-6);
+    Bench hip(Convention::VentroglutealHand);
+    hip.build.hand->palm = hip.build.hand->palm + Point{-2.5, -3.0};
+    const BuildStepGrade palm = hip.graded(BuildStep::Palm);
+    EXPECT_EQ(palm.direction, Direction::Back);
+    EXPECT_EQ(palm.second, Direction::High);
+    EXPECT_EQ(hip.graded(BuildStep::WhichHand).second, Direction::None);
+}
+
 TEST(BuildStepsTest, TheWorseCornerOfTheBaseIsTold)
 {
     Bench bench(Convention::DeltoidStrip);

@@ -86,6 +86,22 @@ TEST(FlagGradeTest, TheWayAFlagLiesOffIsToldOnTheBodyOnEitherSide)
     }
 }
 
+TEST(FlagGradeTest, AFlagThatLiesOffAslantIsOffInTwoWays)
+{
+    const Target target = hip();
+    const Point spine = target.landmarks.at("asis");
+    const auto waysAt = [&](Point off) {
+        const std::vector<Flag> flags{{Landmark::AnteriorSuperiorIliacSpine, spine + off}};
+        const auto grades = gradeFlags(target, test::defaultPolicy(), flags);
+        const FlagGrade& grade = of(grades, Landmark::AnteriorSuperiorIliacSpine);
+        return Ways{grade.direction, grade.second};
+    };
+    EXPECT_EQ(waysAt({3.0, -2.5}), (Ways{Direction::Low, Direction::Back}));
+    EXPECT_EQ(waysAt({2.5, -3.0}), (Ways{Direction::Back, Direction::Low}));
+    EXPECT_EQ(waysAt({3.0, -1.4}), (Ways{Direction::Low, Direction::None}));
+    EXPECT_EQ(waysAt({0.0, 0.0}), Ways{});
+}
+
 TEST(FlagGradeTest, AFlagOnAnotherBoneIsOffAndSaysOnWhich)
 {
     const Target target = hip();

@@ -61,7 +61,8 @@ TEST(LaidBarsTest, TheyReachTheFingertips)
     for (const Side side : kSides) {
         const HandPose laid = pose(side, 18.1, 30.0, 45.0);
         const auto bars = barsOf(laid);
-        for (const auto& [tip, bar] : {std::pair(laid.indexTip, bars[2]), std::pair(laid.middleTip, bars[3])}) {
+        for (const auto& [tip, bar] :
+             {std::pair(laid.indexTip, bars[2]), std::pair(laid.middleTip, bars[3])}) {
             EXPECT_LT(beyond(tip, bar), 0.0);
             EXPECT_GT(beyond(tip, bar), -bar.half.value());
         }
