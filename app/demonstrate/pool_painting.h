@@ -7,7 +7,8 @@
 
 namespace fb {
 
-// Done when it returns. A busy pool is not waited for; a thread of the pool paints itself.
+// Done when it returns. A pool that stays busy is not waited for: then it is painted here, as a thread of the
+// pool paints itself.
 void paintInPool(const std::function<void()>& paint);
 
 }  // namespace fb

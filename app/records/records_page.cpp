@@ -38,6 +38,9 @@ RecordsPage::RecordsPage(RecordsPresenter& presenter, Dialogs& dialogs, QWidget*
     showState();
 }
 
+// Where no event loop runs any more, nobody else would: and its plate still paints in threads of its own.
+RecordsPage::~RecordsPage() { delete m_left; }
+
 void RecordsPage::showState()
 {
     const RecordsState& state = m_presenter.state();
@@ -66,6 +69,7 @@ void RecordsPage::shutRoom()
     m_room->hide();
     m_room->setParent(nullptr);
     m_room->deleteLater();
+    m_left = m_room;
     m_room = nullptr;
 }
 

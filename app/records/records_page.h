@@ -2,6 +2,7 @@
 // left it locks.
 #pragma once
 
+#include <QPointer>
 #include <QWidget>
 
 #include "app/doors/dialogs.h"
@@ -21,6 +22,7 @@ class RecordsPage : public QWidget {
 public:
     // Both outlive the page.
     RecordsPage(RecordsPresenter& presenter, Dialogs& dialogs, QWidget* parent = nullptr);
+    ~RecordsPage() override;
 
     void setScheme(const Scheme& scheme);
 
@@ -41,6 +43,7 @@ private:
     QStackedLayout* m_pages;
     GatePage* m_gate;
     RecordsRoom* m_room = nullptr;  // only while the gate is open
+    QPointer<QWidget> m_left;       // the last room, until it is gone
     Notice* m_notice;
 };
 

@@ -14,8 +14,7 @@
 
 #include "app/records/pin_field.h"
 #include "app/words/fault_words.h"
-#include "tests/support/manikin_run.h"
-#include "tests/support/window_walk.h"
+#include "tests/support/closing_run.h"
 
 namespace closing_page_test {
 
@@ -23,55 +22,6 @@ namespace {
 
 using namespace fb;
 using namespace fb::test;
-
-// One assessor, everything done, the manikin finished.
-[[nodiscard]] ManikinRun::Plan oneAssessor()
-{
-    ManikinRun::Plan plan;
-    plan.people = QStringList{QStringLiteral("Vera Holm")};
-    return plan;
-}
-
-class Closing {
-public:
-    explicit Closing(const ManikinRun::Plan& plan = oneAssessor(),
-                     const std::map<ProcedureStep, Seen>& but = {})
-        : run(plan),
-          page(run.presenter, dialogs)
-    {
-        run.seeAll(but);
-        run.presenter.finish();
-        page.setScheme(dressed());
-        page.resize(1280, 725);
-        page.show();
-        isOpen = QTest::qWaitForWindowActive(&page) && run.state().stage == CheckOffStage::Closing;
-    }
-    void key(Qt::Key which)
-    {
-        ++presses;
-        QTest::keyClick(QApplication::focusWidget(), which);
-    }
-    void type(const QString& words)
-    {
-        for (const QChar& letter : words) {
-            ++presses;
-            QTest::keyClick(QApplication::focusWidget(), letter.toLatin1());
-        }
-    }
-    template <class Widget>
-    [[nodiscard]] Widget* find(const char* name) const
-    {
-        return page.findChild<Widget*>(QLatin1String(name));
-    }
-    [[nodiscard]] QString text(const char* name) const { return find<QLabel>(name)->text(); }
-    [[nodiscard]] const CheckOffState& state() const { return run.state(); }
-
-    ManikinRun run;
-    AnsweringDialogs dialogs;
-    ClosingPage page;
-    bool isOpen = false;
-    int presses = 0;
-};
 
 // What the assessor has to do after Finish: one key for the rating, the PIN, Enter.
 TEST(ClosingPageTest, RatingPinAndEnterAreAllAnAssessorDoes)
@@ -192,61 +142,6 @@ TEST(ClosingPageTest, ARemarkIsHeldToItsLength)
     auto* remark = closing.find<QPlainTextEdit>("remark");
     remark->setPlainText(QString(2 * ClosingPage::kLongestRemark, QLatin1Char('a')));
     EXPECT_EQ(remark->toPlainText().size(), ClosingPage::kLongestRemark);
-}
-
-TEST(ClosingPageTest, ALastAttemptIsSignedByTwo)
-{
-    ManikinRun::Plan plan;
-    plan.second = true;
-    Closing closing(plan);
-    ASSERT_TRUE(closing.isOpen);
-    closing.key(Qt::Key_2);
-    closing.type(QLatin1String(ManikinRun::kPin));
-    EXPECT_EQ(closing.state().rating, 2) << "digits of a PIN typed too soon rate nothing";
-    closing.page.findChildren<PinField*>()[0]->choose(1);
-    closing.find<QLineEdit>("firstPin")->setFocus();
-    closing.type(QLatin1String(ManikinRun::kPin));
-    closing.page.findChildren<PinField*>()[1]->choose(1);
-    closing.key(Qt::Key_Return);
-    closing.type(QLatin1String(ManikinRun::kPin));
-    closing.key(Qt::Key_Return);
-    EXPECT_EQ(closing.text("signFault"), sentenceOf({Problem::SameAssessor, {}, {}, 0.0, 0.0}));
-    closing.page.findChildren<PinField*>()[1]->choose(2);
-    QTest::mouseClick(closing.find<QPushButton>("sign"), Qt::LeftButton);
-    ASSERT_TRUE(closing.state().signedOff.has_value());
-    EXPECT_EQ(closing.state().signedOff->assessors.size(), 2U);
-}
-
-TEST(ClosingPageTest, OfTwoWhoSignTheOneWithTheWrongPinTypesItAgain)
-{
-    ManikinRun::Plan plan;
-    plan.second = true;
-    Closing closing(plan);
-    ASSERT_TRUE(closing.isOpen);
-    closing.key(Qt::Key_2);
-    const auto fields = closing.page.findChildren<PinField*>();
-    fields[0]->choose(1);
-    fields[1]->choose(2);
-    const auto pin = [&](const char* which) { return closing.find<QLineEdit>(which); };
-    const QString right = QLatin1String(ManikinRun::kPin);
-    for (const int wrong : {1, 0}) {
-        const std::array names{"firstPin", "secondPin"};
-        for (int i = 0; i < 2; ++i) {
-            pin(names[static_cast<std::size_t>(i)])->setFocus();
-            pin(names[static_cast<std::size_t>(i)])->clear();
-            closing.type(i == wrong ? QStringLiteral("000000") : right);
-        }
-        QTest::mouseClick(closing.find<QPushButton>("sign"), Qt::LeftButton);
-        EXPECT_FALSE(closing.state().signedOff.has_value());
-        const QString told = closing.text("signFault");
-        EXPECT_TRUE(told.contains(fields[wrong]->assessorName())) << told.toStdString();
-        EXPECT_TRUE(pin(names[static_cast<std::size_t>(wrong)])->text().isEmpty());
-        EXPECT_TRUE(pin(names[static_cast<std::size_t>(wrong)])->hasFocus());
-        EXPECT_EQ(pin(names[static_cast<std::size_t>(1 - wrong)])->text(), right) << "the other one stays";
-    }
-    closing.type(right);
-    QTest::mouseClick(closing.find<QPushButton>("sign"), Qt::LeftButton);
-    EXPECT_TRUE(closing.state().signedOff.has_value());
 }
 
 TEST(ClosingPageTest, WhereNobodyIsEnrolledTheFirstAssessorIsAndSigns)

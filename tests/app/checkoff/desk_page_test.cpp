@@ -278,7 +278,6 @@ TEST(DeskPageTest, TwoThousandStudentsDoNotLag)
         Student student;
         student.id = QStringLiteral("S-%1").arg(i);
         student.family = QStringLiteral("Family%1").arg((i * 7919) % 2000);
-        student.given = QStringLiteral("Given");
         run.records.students.push_back(student);
     }
     run.presenter->openDesk();

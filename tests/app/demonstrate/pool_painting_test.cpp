@@ -38,7 +38,7 @@ TEST(PoolPaintingTest, ABusyPoolIsNotWaitedFor)
     EXPECT_TRUE(isPainted);
     goOn.release(busy);
     EXPECT_TRUE(pool->waitForDone());
-    EXPECT_LE(pool->activeThreadCount(), 0) << "nothing stays reserved";
+    EXPECT_LE(pool->activeThreadCount(), 0) << "nothing is left behind";
 }
 
 TEST(PoolPaintingTest, AThreadOfThePoolPaintsItself)

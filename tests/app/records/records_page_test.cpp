@@ -6,8 +6,10 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QTableView>
+#include <algorithm>
 #include <functional>
 
+#include "app/records/records_room.h"
 #include "tests/support/layout_audit.h"
 #include "tests/support/sample_records.h"
 
@@ -187,6 +189,23 @@ TEST_P(RecordsPageLookTest, HoldsTogetherOnEveryScreen)
     look("replay");
     qApp->setLayoutDirection(Qt::LeftToRight);
     applyStyle(*qApp, schemeOf(PaletteKind::Light), 1.0);
+}
+
+TEST(RecordsPageTest, NothingOfItOutlivesItsWindow)
+{
+    SampleRecords records;
+    const auto roomsLeft = [] {
+        return std::ranges::count_if(QApplication::allWidgets(), [](const QWidget* each) {
+            return qobject_cast<const RecordsRoom*>(each) != nullptr;
+        });
+    };
+    const auto before = roomsLeft();
+    {
+        RecordsWindow open(records);
+        open.unlock();
+        ASSERT_EQ(roomsLeft(), before + 1);
+    }
+    EXPECT_EQ(roomsLeft(), before) << "with it its painting threads would outlive the program's fonts";
 }
 
 INSTANTIATE_TEST_SUITE_P(Looks, RecordsPageLookTest,
